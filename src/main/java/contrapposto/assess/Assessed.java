@@ -1,0 +1,74 @@
+package contrapposto.assess;
+
+import contrapposto.catalogue.Family.Ribs;
+import contrapposto.catalogue.Muscle;
+import contrapposto.catalogue.Phase;
+import contrapposto.body.PoseProblem.Zone;
+import contrapposto.check.CheckedSpec;
+import contrapposto.quantity.Side;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+
+/**
+ * The finding turned into tasks.
+ *
+ * @param landing    the side to shift into; empty when the pelvis is square
+ * @param left       what the left side is to train
+ * @param right      what the right side is to train
+ * @param agreements each pair of measures, whether its difference counts and whether it agrees
+ * @param verdict    of the screening answers
+ * @param cautious   whether the cautions for 65 and over (or age unknown) apply
+ * @param unanswered screening questions without an answer, in order
+ */
+public record Assessed(CheckedSpec spec, Optional<Side> landing, Target left, Target right, List<Agreement> agreements,
+                       Verdict verdict, boolean cautious, List<String> unanswered, List<Reason> reasons) {
+
+    public Target target(Side side) {
+        return side == Side.LEFT ? left : right;
+    }
+
+    public Role role(Side side) {
+        return target(side).role();
+    }
+
+    /**
+     * One side's task.
+     *
+     * @param phases  phases of stance to train, the wanted one first; both when the pelvis is square
+     * @param pressure where the foot is to press
+     * @param muscles wanted, most wanted first
+     * @param ribs    to open; {@code NEITHER} when square
+     * @param turnTo  the side the trunk and pelvis are to turn toward while this side works; empty when square
+     */
+    public record Target(Role role, List<Phase> phases, Zone pressure, List<Muscle> muscles, Ribs ribs,
+                         Optional<Side> turnTo) { }
+
+    public enum Agrees { YES, NO, WITHIN_ERROR, NOT_RELATED }
+
+    /** @param error the measurement error it was compared with */
+    public record Agreement(CheckedSpec.Measure measure, double error, Agrees agrees, OptionalDouble symmetryPercent) { }
+
+    /** What the screening answers allow. */
+    public sealed interface Verdict {
+        List<Reason> reasons();
+
+        record Clear(List<Reason> reasons) implements Verdict { }
+
+        /** Go on with limits that set-up and prescription must keep. */
+        record WithLimits(Set<Limit> limits, List<Reason> reasons) implements Verdict { }
+
+        /** No loaded program: a referral page, until a clinician has cleared it. */
+        record NeedsClearance(List<String> answers, List<Reason> reasons) implements Verdict { }
+
+        /** Signs of an emergency or of something no form can clear: a referral page. */
+        record Stop(List<String> answers, List<Reason> reasons) implements Verdict { }
+
+        default boolean withheld() {
+            return this instanceof NeedsClearance || this instanceof Stop;
+        }
+    }
+
+    public enum Limit { NO_BREATH_HOLD, MODERATE_LOAD, NO_SUPINE, NO_IMPACT, HAND_SUPPORT_FOR_REAR_RAISE, SLOWER_PROGRESSION }
+}

@@ -1,0 +1,36 @@
+package contrapposto.body;
+
+/** What moves between start and working position, and how far: the working depth is declared here. */
+public sealed interface Action {
+    /**
+     * Knees and hips bend: squat, split squat, step down.
+     *
+     * @param kneeFlexion   working depth of the working (front) knee, degrees, before the person's limits
+     * @param rearKneeClear in a split: the rear knee stops this far above the floor, m
+     */
+    record KneeBend(double kneeFlexion, double rearKneeClear) implements Action { }
+
+    /** The trunk folds forward at the hips until the hands reach {@code handHeight} shares of knee height. */
+    record HipFold(double handHeight) implements Action { }
+
+    /** The heels rise by as much as the ankle allows times {@code share}. */
+    record HeelRise(double share) implements Action { }
+
+    /** The pelvis rises from the floor until trunk and thigh are in line less {@code shortOf} degrees. */
+    record HipLift(double shortOf) implements Action { }
+
+    /** Up onto the box. */
+    record StepUp() implements Action { }
+
+    /** The legs hold still; arms and ribs move. {@code startTurn}, {@code workingTurn}: ribs against pelvis, degrees, + = left. */
+    record ArmsMove(double startTurn, double workingTurn, double lean) implements Action { }
+
+    /** A press-up from {@code Base.Plank}: elbows bend to {@code elbowFlexion} at the bottom; the top turns the ribs. */
+    record PressUp(double elbowFlexion, double topTurn) implements Action { }
+
+    /** Knees press together or apart, nothing travels far. */
+    record Squeeze() implements Action { }
+
+    /** Walking or marching with something held: drawn mid-stride. */
+    record Walk(double stride) implements Action { }
+}

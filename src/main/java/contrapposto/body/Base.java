@@ -1,0 +1,63 @@
+package contrapposto.body;
+
+import contrapposto.quantity.Side;
+
+/** What the body stands, kneels or lies on. Lengths in metres. */
+public sealed interface Base {
+    /**
+     * Split stance, heel of the rear foot up.
+     *
+     * @param front  the foot in front
+     * @param stance front heel to rear toe along x
+     * @param width  between the feet, side to side
+     * @param frontRaise height of the box under the front foot, 0 for none
+     * @param rearRaise  height of what is under the rear foot, 0 for none
+     * @param rearOnLaces whether the rear foot lies on its top (bench) rather than on its ball
+     */
+    record Split(Side front, double stance, double width, double frontRaise, double rearRaise, boolean rearOnLaces)
+            implements Base { }
+
+    /**
+     * Both feet near each other, one ahead.
+     *
+     * @param ahead     the foot ahead
+     * @param stance    front heel to rear toe along x; negative when the rear toe is ahead of the front heel
+     * @param wedge     height of the wedge under {@code wedgeFoot}'s heel, 0 for none
+     * @param rearHeelUp whether the rear foot stands on its ball (a kickstand)
+     */
+    record Staggered(Side ahead, double stance, double width, Side wedgeFoot, double wedge, boolean rearHeelUp)
+            implements Base { }
+
+    /** Feet side by side, both on a support of height {@code raise}. */
+    record Level(double width, double raise) implements Base { }
+
+    /** {@code up} foot on a box, the other on the floor behind it at the start and off the floor at the top. */
+    record Step(Side up, double box, double width) implements Base { }
+
+    /** On one foot, the other lifted. */
+    record OneLeg(Side standing) implements Base { }
+
+    /** One knee down, the other foot flat in front; {@code down} is the kneeling side. */
+    record HalfKneeling(Side down, double width) implements Base { }
+
+    /** Both knees down, hips straight. */
+    record TallKneeling(double width) implements Base { }
+
+    /** Kneeling before a bench or box of {@code height}, trunk leaned over it. */
+    record KneelingAtSupport(double height, double width) implements Base { }
+
+    /** Hands and knees. */
+    record AllFours(double width) implements Base { }
+
+    /** Hands and balls of the feet (or knees); each hand on a support of its own height. */
+    record Plank(double leftHandRaise, double rightHandRaise, double width, boolean onKnees) implements Base { }
+
+    /** On the back, knees bent, both soles on a support of height {@code raise}; {@code lifted} side's foot is off it. */
+    record Supine(double raise, double width) implements Base { }
+
+    /** On one side, hips and knees bent; {@code below} is the side on the floor. */
+    record SideLying(Side below) implements Base { }
+
+    /** Sitting on a seat of {@code height}, both feet flat. */
+    record Seated(double height, double width) implements Base { }
+}

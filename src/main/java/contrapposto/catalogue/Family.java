@@ -1,0 +1,126 @@
+package contrapposto.catalogue;
+
+import contrapposto.body.PoseProblem.Zone;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * One exercise family as data: what it rests on, what moves, which levers a set-up may pull, what it trains and what
+ * it costs. Words live in {@link FamilyWords}. All of it relative to the WORKING side, so that it mirrors.
+ *
+ * @param id         kebab-case, stable
+ * @param works      which limb is the working one
+ * @param sides      whether each side has a set-up of its own, or one symmetric set-up serves both
+ * @param base       what it stands, kneels or lies on
+ * @param action     what moves
+ * @param workingArm what the arm of the working side does
+ * @param otherArm   what the other arm does (for leg work: the arm without the weight)
+ * @param levers     what a set-up may change
+ * @param turn       the turn of the trunk that doing it asks for, and whether the load carries it or the muscles resist it
+ * @param ribs       which ribs of the working side it opens
+ * @param muscles    of the working side; by phase where the phase decides
+ * @param otherSideMuscles muscles of the other side that it also trains
+ * @param pressure   the zone of each phase under the working foot; {@code WHOLE_SOLE} where feet do not matter
+ * @param skill      1 (anyone) to 3 (trained)
+ * @param steadiness 1 (very steady) to 3 (hard to balance)
+ * @param impact     whether it jars
+ * @param tags       restriction tags it falls under: kneeling, prone, supine, side-lying, overhead, wrist-load, spine-flexion,
+ *                   head-below-heart, breath-hold, impact, deep-knee, deep-hip, single-leg, grip, floor
+ * @param dose       defaults
+ * @param easier     links, never empty
+ * @param harder     links, never empty
+ * @param instead    id of the family that best stands in
+ */
+public record Family(String id, Stage stage, CapacityGroup group, Works works, Sides sides, BaseKind base,
+                     ActionData action, ArmKind workingArm, ArmKind otherArm, Levers levers, Turn turn, Ribs ribs,
+                     List<MuscleUse> muscles, List<MuscleUse> otherSideMuscles, Map<Phase, Zone> pressure, int skill,
+                     int steadiness, boolean impact, Set<String> tags, Dose dose, List<Link> easier, List<Link> harder,
+                     String instead) {
+
+    public enum Works { LEG, ARM, TRUNK }
+
+    public enum Sides { EACH, BOTH }
+
+    /** Names a {@code body.Base}; set-up fills in the measures. */
+    public enum BaseKind {
+        SPLIT, STAGGERED, LEVEL, STEP, ONE_LEG, HALF_KNEELING, TALL_KNEELING, KNEELING_AT_SUPPORT, ALL_FOURS, PLANK,
+        SUPINE, SIDE_LYING, SEATED
+    }
+
+    /**
+     * Names a {@code body.Action} and its numbers (degrees and metres, as that record's fields).
+     *
+     * @param values by the record's field names
+     */
+    public record ActionData(String kind, Map<String, Double> values) { }
+
+    /** Names a {@code body.ArmTask}. */
+    public record ArmKind(String kind, Map<String, Double> values) { }
+
+    /**
+     * @param workingFoot   where the working foot may stand in a staggered base
+     * @param loadHands     hands that may hold the weight, relative to the working side
+     * @param implement     in order of preference
+     * @param stanceFrom    smallest stance as a share of stature; equal to {@code stanceTo} where it is fixed
+     * @param widthShare    width between the feet as a share of stature
+     * @param frontRaise    whether the front foot may be raised
+     * @param rearRaise     whether the rear foot may be raised
+     * @param heelWedge     whether a wedge may go under the working heel
+     * @param raise         whether what the base rests on (hand, both feet, seat, step) needs a box or bench, and its range
+     * @param pulley        from, to as a share of stature; both 0 without a cable
+     * @param slopeFrom     line of pull below horizontal, degrees, least wanted
+     * @param slopeTo       most wanted
+     * @param handSupport   whether a hand may hold a rail, chair or wall
+     * @param needs         equipment words without which the family cannot be done (mat, wall, bench, box, chair, band, rail)
+     */
+    public record Levers(Set<FootPlace> workingFoot, Set<LoadHand> loadHands, List<Implement> implement,
+                         double stanceFrom, double stanceTo, double widthShare, boolean frontRaise, boolean rearRaise,
+                         boolean heelWedge, Raise raise, double pulleyFrom, double pulleyTo, double slopeFrom,
+                         double slopeTo, boolean handSupport, Set<String> needs) { }
+
+    public enum FootPlace { AHEAD, BEHIND, LEVEL }
+
+    public enum LoadHand { OPPOSITE, SAME, BOTH, EACH }
+
+    /** Range of heights in metres that a box or bench for the base must have; both 0 when none is needed. */
+    public record Raise(double from, double to) { }
+
+    /**
+     * @param toward  whether the trunk turns toward the working side, away from it, or not
+     * @param carried whether the load turns the trunk (true) or the muscles turn it against the load (false)
+     */
+    public record Turn(Toward toward, boolean carried) { }
+
+    /** {@code BY_LOAD_HAND}: the hand that holds the weight decides, so set-up solves it. */
+    public enum Toward { WORKING, AWAY, NONE, BY_LOAD_HAND }
+
+    public enum Ribs { OPENS_BACK, OPENS_FRONT, NEITHER }
+
+    /**
+     * @param direct whether a set counts one, else one half
+     * @param source "common practice" or a reference id such as D3.13
+     */
+    public record MuscleUse(Muscle muscle, boolean direct, When when, String source) { }
+
+    public enum When { ALWAYS, EARLY_TO_MID, MID_TO_LATE }
+
+    /**
+     * @param sets    at the start
+     * @param repsFrom double progression goes from here
+     * @param repsTo  to here before the weight goes up
+     * @param seconds a hold or distance in seconds in place of reps, 0 when reps count
+     * @param tempo   lowering-pause-lifting seconds
+     * @param rest    seconds
+     * @param setUpMinutes to fetch and arrange things
+     */
+    public record Dose(int sets, int repsFrom, int repsTo, int seconds, String tempo, int rest, double setUpMinutes) { }
+
+    /**
+     * An easier or harder step.
+     *
+     * @param family id of another family, or this one's own id when only the set-up changes
+     * @param change key of the words that say what changes
+     */
+    public record Link(String family, String change) { }
+}

@@ -1,0 +1,48 @@
+package contrapposto.catalogue;
+
+import contrapposto.body.PoseProblem.Effort;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * Defaults of the house, from {@code programs/house-rules.yaml} or the copy on the class path. Shares are 0–1.
+ *
+ * @param bands          wanted share of capacity, by training age then by kind
+ * @param sideSpecific   share of lower-body sets that are set up per side, by stage
+ * @param effort         weights of the pose objective, with their source in the file
+ * @param measurementError degrees or seconds under which a difference between sides does not count, by measure word
+ * @param rampSets       easy sets before the first loaded standing exercise
+ * @param expiryWeeks    after the last week, until a re-check is due
+ * @param progression    least and greatest rise of load a step, as a share (published: 0.02–0.10)
+ * @param oneRepMaxFormula the default of the seven, by name
+ * @param deloadEvery    weeks between easy weeks; 0 for none
+ * @param shinVertical   half width of "about vertical", degrees
+ */
+public record HouseRules(List<Band> bands, Map<Stage, Double> sideSpecific, Effort legEffort, Effort hingeEffort,
+                         Map<String, Double> measurementError, int rampSets, int expiryWeeks, Range progression,
+                         String oneRepMaxFormula, int deloadEvery, double shinVertical, Map<String, String> sources) {
+    /**
+     * One line of the training-age table.
+     *
+     * @param underYears upper end of the training age, years; infinity in the last line
+     */
+    public record Band(double underYears, Range legsMovement, Range legsStrength, Range armsMovement,
+                       Range armsStrength) { }
+
+    /** From {@code low} to {@code high}, both included. */
+    public record Range(double low, double high) {
+        public Range {
+            if (!(low <= high)) {
+                throw new IllegalArgumentException("A range runs upward, but was (" + low + " to " + high + ").");
+            }
+        }
+
+        public boolean holds(double value) {
+            return value >= low && value <= high;
+        }
+    }
+
+    public Band band(double trainingYears) {
+        return bands.stream().filter(b -> trainingYears < b.underYears()).findFirst().orElse(bands.getLast());
+    }
+}

@@ -1,0 +1,142 @@
+package contrapposto.check;
+
+import contrapposto.catalogue.Implement;
+import contrapposto.catalogue.Stage;
+import contrapposto.quantity.Angle;
+import contrapposto.quantity.Length;
+import contrapposto.quantity.Mass;
+import contrapposto.quantity.Sex;
+import contrapposto.quantity.Side;
+import contrapposto.quantity.UnitSystem;
+import java.time.DayOfWeek;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.Set;
+
+/**
+ * A spec whose every value has been checked: what all later stages work from.
+ *
+ * @param fileName  without its ending; names the output files
+ * @param sha256    of the bytes read, hex
+ */
+public record CheckedSpec(String fileName, String sha256, String title, Client client, Practice practice,
+                          Assessment assessment, Screening screening, Optional<Clearance> clearance,
+                          List<Restriction> restrictions, Equipment equipment, Schedule schedule, List<Aim> aims,
+                          Choices choices, Handout handout) {
+
+    /**
+     * @param name   empty when only a code is given
+     * @param code   empty when only a name is given
+     * @param age    on the assessment (or start) date; empty when unknown: adult, with the cautions for 65 and over
+     * @param trainingYears of regular resistance training; 0 when not given (beginner)
+     */
+    public record Client(String name, String code, OptionalInt age, Sex sex, Length height, Mass mass,
+                         double trainingYears, String language, UnitSystem units) {
+        /** What footers and file names call the plan: the code if there is one, else the name. */
+        public String label() {
+            return code.isEmpty() ? name : code;
+        }
+    }
+
+    /** Who made the plan and whom to call; empty strings where not given. */
+    public record Practice(String name, String preparedBy, String contact) { }
+
+    public enum Turned { LEFT, RIGHT, SQUARE }
+
+    public enum Degree { MILD, CLEAR, MARKED }
+
+    /** What the coach found; the finding stands even where measures disagree. */
+    public record Assessment(LocalDate date, Turned turned, Degree degree, Optional<Side> weightHabit,
+                             Optional<Side> lowShoulder, List<Measure> measures, List<Test> tests) { }
+
+    /** A left and right pair. {@code unit} is "deg" or "s" or "cm". */
+    public record Measure(String what, double left, double right, String unit) { }
+
+    /** A set done to a known effort. {@code side} empty: both sides together. {@code setup} as {@link SetUpWish}. */
+    public record Test(String exercise, Optional<Side> side, Mass load, int reps, int inReserve, SetUpWish setup,
+                       LocalDate date) { }
+
+    /**
+     * @param answers question → yes or no, in the order of the questions; a question not answered is absent
+     * @param systolic mmHg, empty when not measured
+     */
+    public record Screening(Map<String, Boolean> answers, OptionalInt systolic, OptionalInt diastolic) { }
+
+    public record Clearance(String by, LocalDate date, String limits) { }
+
+    /** Something to keep away from. {@code sides} holds one or both; {@code until} empty = for good. */
+    public sealed interface Restriction {
+        Optional<LocalDate> until();
+
+        String because();
+
+        /** @param what a restriction tag, a joint or a family id */
+        record Avoid(String what, Set<Side> sides, Optional<LocalDate> until, String because) implements Restriction { }
+
+        record LimitLoad(Mass perHand, Optional<LocalDate> until, String because) implements Restriction { }
+
+        /** @param what knee-flexion, dorsiflexion, hip-flexion, … */
+        record LimitRange(String what, Set<Side> sides, Angle to, Optional<LocalDate> until, String because)
+                implements Restriction { }
+    }
+
+    /**
+     * What the client has. Lists ascending, without repeats.
+     *
+     * @param dumbbells pairs unless {@code singleDumbbells}
+     * @param bars      the bar and plates as the loads that can be made with it; empty without a barbell
+     */
+    public record Equipment(List<Mass> dumbbells, boolean singleDumbbells, List<Mass> kettlebells, List<Mass> bars,
+                            Optional<Cable> cable, List<Length> boxes, Optional<Length> bench, List<Length> wedges,
+                            Set<String> also) {
+        /** The weights that exist for an implement, ascending; empty for body weight and bands. */
+        public List<Mass> weights(Implement implement) {
+            return switch (implement) {
+                case DUMBBELL -> dumbbells;
+                case KETTLEBELL -> kettlebells;
+                case BARBELL -> bars;
+                case CABLE -> cable.map(Cable::stack).orElse(List.of());
+                case BODY_WEIGHT, BAND -> List.of();
+            };
+        }
+    }
+
+    /** @param ratio pulley ratio, default 1 */
+    public record Cable(List<Mass> stack, double ratio, Length pulleyFrom, Length pulleyTo) { }
+
+    /** @param gate empty when stages go by weeks */
+    public record Schedule(LocalDate start, int weeks, List<DayOfWeek> days, int minutes, Stage startStage,
+                           Optional<Gate> gate) { }
+
+    /** The stage after next waits until the difference between the sides of {@code what} is under this. */
+    public record Gate(String what, double differenceUnder, String unit) { }
+
+    public enum Aim { SIDE_TO_SIDE_MOVEMENT, STRENGTH }
+
+    /**
+     * @param setup    family id → the coach's own set-up per side
+     * @param ownWords family id → one extra line on the card
+     */
+    public record Choices(List<String> include, List<String> exclude, Map<String, Map<Side, SetUpWish>> setup,
+                          Map<String, String> ownWords) { }
+
+    /** A set-up, or the part of it that someone has fixed; everything empty means "as solved". */
+    public record SetUpWish(Optional<Length> frontRaise, Optional<Length> rearRaise, Optional<Length> heelWedge,
+                            Optional<Length> stance, Optional<Side> loadHand, boolean bothHands,
+                            Optional<Length> pulley, OptionalDouble pulleyDistance) {
+        public static final SetUpWish NONE = new SetUpWish(Optional.empty(), Optional.empty(), Optional.empty(),
+                Optional.empty(), Optional.empty(), false, Optional.empty(), OptionalDouble.empty());
+    }
+
+    public enum Paper { A4, LETTER }
+
+    public enum Edition { CLIENT, COACH }
+
+    public enum Print { PLAIN, LARGE }
+
+    public record Handout(Paper paper, List<Edition> editions, Print print, boolean log) { }
+}

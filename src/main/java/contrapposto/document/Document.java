@@ -1,0 +1,48 @@
+package contrapposto.document;
+
+import contrapposto.figure.Drawing;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A whole handout before it is set.
+ *
+ * @param title     of the PDF; holds no health fact when a code is used
+ * @param language  BCP 47, as {@code en}
+ * @param footer    left part of the footer, the same on every page
+ * @param made      the day it is dated; also the PDF's creation date, so that the same spec gives the same bytes
+ * @param identity  hash that becomes the file identifier
+ */
+public record Document(String title, String author, String subject, String language, Paper paper, Print print,
+                       List<Inline> footer, LocalDate made, String identity, List<Part> parts,
+                       Optional<Attachment> attachment) {
+    public Document {
+        parts = List.copyOf(parts);
+    }
+
+    public enum Paper { A4, LETTER }
+
+    public enum Print { PLAIN, LARGE }
+
+    /**
+     * A run of pages with a name in the footer and a bookmark.
+     *
+     * @param folio  prefix of the page number ("C" in coach pages), else empty
+     * @param legend at the foot of every page of the part
+     * @param freshSheet whether it starts on an odd page when printed on both sides
+     */
+    public record Part(String name, String folio, List<Block> blocks, Optional<Legend> legend, boolean freshSheet) {
+        public Part {
+            blocks = List.copyOf(blocks);
+        }
+    }
+
+    /** Small drawings with their meaning, and words at the right. */
+    public record Legend(List<Item> items, String aside) {
+        public record Item(Drawing drawing, double width, double height, String words) { }
+    }
+
+    /** A file inside the PDF. */
+    public record Attachment(String fileName, String mimeType, byte[] bytes, String description) { }
+}

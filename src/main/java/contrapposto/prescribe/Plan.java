@@ -1,0 +1,94 @@
+package contrapposto.prescribe;
+
+import contrapposto.assess.Assessed;
+import contrapposto.assess.Reason;
+import contrapposto.catalogue.Catalogue;
+import contrapposto.catalogue.Muscle;
+import contrapposto.check.CheckedSpec;
+import contrapposto.quantity.Side;
+import contrapposto.quantity.Sided;
+import contrapposto.setup.SolvedSetUp;
+import java.time.DayOfWeek;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * The solved program: everything that is printed, and why. Withheld by screening: {@code days} and {@code exercises}
+ * are empty and {@link Assessed#verdict()} says why.
+ *
+ * @param firstSide the side that goes first within an exercise
+ * @param expires   the date after which the plan is not to be used without a re-check
+ * @param weeks     of the whole plan, in order
+ * @param volume    weekly sets in week 1 by muscle and side; indirect sets count one half
+ * @param leftOut   family id → why
+ * @param warnings  for the coach (volume outside published ranges, minutes, rounding …)
+ */
+public record Plan(Assessed assessed, Catalogue catalogue, Side firstSide, LocalDate expires, List<Week> weeks,
+                   List<Exercise> exercises, List<Day> days, Map<Muscle, LeftRight> volume,
+                   Map<String, List<Reason>> leftOut, List<Reason> reasons, List<String> warnings) {
+
+    public CheckedSpec spec() {
+        return assessed.spec();
+    }
+
+    public boolean withheld() {
+        return assessed.verdict().withheld();
+    }
+
+    /**
+     * @param number  from 1
+     * @param starts  its Monday-based or start-day-based first day
+     * @param easy    whether it is an easy (deload) week
+     * @param inReserve repeats to spare unless an exercise says otherwise
+     */
+    public record Week(int number, LocalDate starts, boolean easy, int inReserve) { }
+
+    public record LeftRight(double left, double right) {
+        public double on(Side side) {
+            return side == Side.LEFT ? left : right;
+        }
+    }
+
+    /**
+     * One exercise of the plan, the same on every day it is done.
+     *
+     * @param insteadId family id to take instead, or empty
+     */
+    public record Exercise(int number, String id, Sided<SidePlan> sides, String insteadId, List<Reason> reasons) { }
+
+    /**
+     * @param solved   set-up with poses solved for the week-1 load
+     * @param capacity of this side in N·m and which joint binds; empty when there is no test
+     * @param doses    one a week
+     */
+    public record SidePlan(SolvedSetUp solved, double loadUsed, Optional<Capacity> capacity, List<Dose> doses,
+                           List<Reason> reasons) { }
+
+    /**
+     * @param joint   hip, knee, shoulder or elbow: the one with the largest |M|/c
+     * @param moment  N·m at the estimated 1RM in the set-up of the test
+     * @param oneRepMax kg, outside load
+     * @param exactLoad kg for week 1 before rounding down to a weight that exists
+     */
+    public record Capacity(String joint, double moment, double oneRepMax, double exactLoad, String formula) { }
+
+    /**
+     * @param seconds   of a hold or walk in place of reps, 0 when reps count
+     * @param load      kg per implement; empty: start by effort (find the weight that leaves {@code inReserve}) or body weight
+     * @param byEffort  whether the client finds the weight
+     * @param heavier   than in any earlier week that is not easy
+     * @param share     of capacity asked; empty without one
+     */
+    public record Dose(int week, int sets, int reps, int seconds, OptionalDouble load, boolean byEffort, int inReserve,
+                       String tempo, int rest, boolean heavier, OptionalDouble share) { }
+
+    /**
+     * @param minutes by week
+     * @param numbers of exercises in training order
+     * @param ramps   warm-up sets before the first loaded standing exercise: number → shares of its load
+     */
+    public record Day(DayOfWeek day, List<Integer> minutes, List<Integer> numbers) { }
+}
