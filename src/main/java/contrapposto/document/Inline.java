@@ -9,6 +9,9 @@ public sealed interface Inline {
         public enum Kind { UP_TRIANGLE, TICK_BOX, LEFT_PILL, RIGHT_PILL, BOTH_PILL }
     }
 
+    /** The number of the page on which the part of that name begins, bold: only the typesetter knows it. */
+    record PageOf(String part) implements Inline { }
+
     static Inline plain(String text) {
         return new Text(text, false);
     }
