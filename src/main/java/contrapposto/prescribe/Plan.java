@@ -4,6 +4,7 @@ import contrapposto.assess.Assessed;
 import contrapposto.assess.Reason;
 import contrapposto.catalogue.Catalogue;
 import contrapposto.catalogue.Muscle;
+import contrapposto.catalogue.Stage;
 import contrapposto.check.CheckedSpec;
 import contrapposto.quantity.Side;
 import contrapposto.quantity.Sided;
@@ -42,9 +43,10 @@ public record Plan(Assessed assessed, Catalogue catalogue, Side firstSide, Local
      * @param number  from 1
      * @param starts  its Monday-based or start-day-based first day
      * @param easy    whether it is an easy (deload) week
+     * @param stage   that leads this week
      * @param inReserve repeats to spare unless an exercise says otherwise
      */
-    public record Week(int number, LocalDate starts, boolean easy, int inReserve) { }
+    public record Week(int number, LocalDate starts, boolean easy, int inReserve, Stage stage) { }
 
     public record LeftRight(double left, double right) {
         public double on(Side side) {
@@ -62,7 +64,7 @@ public record Plan(Assessed assessed, Catalogue catalogue, Side firstSide, Local
     /**
      * @param solved   set-up with poses solved for the week-1 load
      * @param capacity of this side in N·m and which joint binds; empty when there is no test
-     * @param doses    one a week
+     * @param doses    one for each week it is done in, in order (see {@code Selection.Chosen#firstWeek})
      */
     public record SidePlan(SolvedSetUp solved, double loadUsed, Optional<Capacity> capacity, List<Dose> doses,
                            List<Reason> reasons) { }
