@@ -1,6 +1,10 @@
 package contrapposto.catalogue;
 
+import contrapposto.body.Action;
+import contrapposto.body.ArmTask;
 import contrapposto.body.PoseProblem.Zone;
+import contrapposto.catalogue.FamilyWords.RoleKey;
+import contrapposto.quantity.Side;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -22,21 +26,22 @@ import java.util.Set;
  * @param muscles    of the working side; by phase where the phase decides
  * @param otherSideMuscles muscles of the other side that it also trains
  * @param pressure   the zone of each phase under the working foot; {@code WHOLE_SOLE} where feet do not matter
+ * @param otherPressure the zone under the other foot; {@code WHOLE_SOLE} where it does not matter
  * @param skill      1 (anyone) to 3 (trained)
  * @param steadiness 1 (very steady) to 3 (hard to balance)
  * @param impact     whether it jars
- * @param tags       restriction tags it falls under: kneeling, prone, supine, side-lying, overhead, wrist-load, spine-flexion,
- *                   head-below-heart, breath-hold, impact, deep-knee, deep-hip, single-leg, grip, floor
+ * @param tags       restriction tags it falls under, each the word of a {@link RestrictionTag}
  * @param dose       defaults
  * @param easier     links, never empty
  * @param harder     links, never empty
  * @param instead    id of the family that best stands in
+ * @param arrows     the movement the first cue asks for, for each duty its words have
  */
 public record Family(String id, Stage stage, CapacityGroup group, Works works, Sides sides, BaseKind base,
                      ActionData action, ArmKind workingArm, ArmKind otherArm, Levers levers, Turn turn, Ribs ribs,
-                     List<MuscleUse> muscles, List<MuscleUse> otherSideMuscles, Map<Phase, Zone> pressure, int skill,
-                     int steadiness, boolean impact, Set<String> tags, Dose dose, List<Link> easier, List<Link> harder,
-                     String instead) {
+                     List<MuscleUse> muscles, List<MuscleUse> otherSideMuscles, Map<Phase, Zone> pressure,
+                     Zone otherPressure, int skill, int steadiness, boolean impact, Set<String> tags, Dose dose,
+                     List<Link> easier, List<Link> harder, String instead, Map<RoleKey, Arrow> arrows) {
 
     public enum Works { LEG, ARM, TRUNK }
 
@@ -49,14 +54,24 @@ public record Family(String id, Stage stage, CapacityGroup group, Works works, S
     }
 
     /**
-     * Names a {@code body.Action} and its numbers (degrees and metres, as that record's fields).
+     * Names a {@code body.Action} (in kebab-case) and its numbers, relative to the working side; see {@link Motion}.
      *
      * @param values by the record's field names
      */
-    public record ActionData(String kind, Map<String, Double> values) { }
+    public record ActionData(String kind, Map<String, Double> values) {
+        /** The action with this side working, for a person {@code stature} metres tall. */
+        public Action on(Side working, double stature) {
+            return Motion.action(kind, values, working, stature);
+        }
+    }
 
-    /** Names a {@code body.ArmTask}. */
-    public record ArmKind(String kind, Map<String, Double> values) { }
+    /** Names a {@code body.ArmTask} (in kebab-case) and its numbers; directions are forward, out and up. */
+    public record ArmKind(String kind, Map<String, Double> values) {
+        /** The task of the arm of side {@code arm}, for a person {@code stature} metres tall. */
+        public ArmTask on(Side arm, double stature) {
+            return Motion.arm(kind, values, arm, stature);
+        }
+    }
 
     /**
      * @param workingFoot   where the working foot may stand in a staggered base
@@ -68,16 +83,21 @@ public record Family(String id, Stage stage, CapacityGroup group, Works works, S
      * @param rearRaise     whether the rear foot may be raised
      * @param heelWedge     whether a wedge may go under the working heel
      * @param raise         whether what the base rests on (hand, both feet, seat, step) needs a box or bench, and its range
-     * @param pulley        from, to as a share of stature; both 0 without a cable
+     * @param pulleyFrom    lowest height of the pulley as a share of stature; both 0 without a cable
+     * @param pulleyTo      highest
+     * @param pulleyDistance from the pelvis to the pulley along x, as a share of stature; set-up may vary it for the slope
+     * @param pulleyAhead   whether the person faces the pulley (pulls) or has it behind (presses)
      * @param slopeFrom     line of pull below horizontal, degrees, least wanted
      * @param slopeTo       most wanted
+     * @param hipShift      whether the pelvis may be shifted forward and across over the working foot
      * @param handSupport   whether a hand may hold a rail, chair or wall
      * @param needs         equipment words without which the family cannot be done (mat, wall, bench, box, chair, band, rail)
      */
     public record Levers(Set<FootPlace> workingFoot, Set<LoadHand> loadHands, List<Implement> implement,
                          double stanceFrom, double stanceTo, double widthShare, boolean frontRaise, boolean rearRaise,
                          boolean heelWedge, Raise raise, double pulleyFrom, double pulleyTo, double slopeFrom,
-                         double slopeTo, boolean handSupport, Set<String> needs) { }
+                         double slopeTo, double pulleyDistance, boolean pulleyAhead, boolean hipShift,
+                         boolean handSupport, Set<String> needs) { }
 
     public enum FootPlace { AHEAD, BEHIND, LEVEL }
 

@@ -17,17 +17,24 @@ import java.util.Map;
  * @param oneRepMaxFormula the default of the seven, by name
  * @param deloadEvery    weeks between easy weeks; 0 for none
  * @param shinVertical   half width of "about vertical", degrees
+ * @param weeklySets     sets a week for one muscle of one side outside which the coach is told
+ * @param repsForFormula most repeats, those to spare included, from which a 1RM may be estimated
+ * @param inReserveForEstimate most repeats to spare from which a 1RM may be estimated
+ * @param sources        what each rule rests on, by its key in the file
  */
 public record HouseRules(List<Band> bands, Map<Stage, Double> sideSpecific, Effort legEffort, Effort hingeEffort,
                          Map<String, Double> measurementError, int rampSets, int expiryWeeks, Range progression,
-                         String oneRepMaxFormula, int deloadEvery, double shinVertical, Map<String, String> sources) {
+                         String oneRepMaxFormula, int deloadEvery, double shinVertical, Range weeklySets,
+                         int repsForFormula, int inReserveForEstimate, Map<String, String> sources) {
     /**
      * One line of the training-age table.
      *
      * @param underYears upper end of the training age, years; infinity in the last line
+     * @param sets       sets an exercise and side to begin with; a family's own dose may ask for fewer
+     * @param inReserve  repeats to spare to begin with
      */
     public record Band(double underYears, Range legsMovement, Range legsStrength, Range armsMovement,
-                       Range armsStrength) { }
+                       Range armsStrength, int sets, int inReserve) { }
 
     /** From {@code low} to {@code high}, both included. */
     public record Range(double low, double high) {
