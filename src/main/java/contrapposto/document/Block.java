@@ -10,6 +10,9 @@ public sealed interface Block {
     /** The head of a page, with a word on the right. Level 1. */
     record Title(String text, List<Inline> aside) implements Block { }
 
+    /** The head of a letter: a line above, the title in the largest size, who and when below it. Level 1. */
+    record Masthead(String lead, String title, List<Inline> imprint) implements Block { }
+
     /** A heading inside a part: level 2 (part heading) or 3. */
     record Heading(int level, String text) implements Block { }
 
@@ -85,7 +88,11 @@ public sealed interface Block {
     /** @param order "first", "second", "right only" … at the end of the bar */
     record Half(String heading, String order, List<Block> blocks) { }
 
-    /** A table whose heads repeat on every page; the rows of a group stay together. */
+    /**
+     * A table whose heads repeat on every page; the rows of a group stay together, and the whole table if it fits on
+     * a page. The title stands in the first head row, whose first cell stays empty for it; column widths are mm and
+     * add up to the measure (178, or 89 in a quarter). Bold words of the first head row are set larger.
+     */
     record Table(String title, List<Column> columns, List<Row> head, List<Group> groups, List<Inline> note)
             implements Block {
         /** @param toned whether the column lies on the light tone between two thin rules */
@@ -118,8 +125,8 @@ public sealed interface Block {
         public enum Split { EVEN, WIDE_LEFT }
     }
 
-    /** A line across the measure. */
-    record Rule(Weight weight) implements Block {
+    /** A line across the measure; {@code words} stand centred below it, and may be empty. */
+    record Rule(Weight weight, String words) implements Block {
         public enum Weight { HAIR, HEAVY, CUT }
     }
 

@@ -1,5 +1,6 @@
 package contrapposto.document;
 
+import contrapposto.figure.Drawing;
 import java.util.List;
 import java.util.Optional;
 
@@ -25,8 +26,12 @@ public sealed interface Cell {
     /** A box to fill; a check box is small, a text box fills the cell. */
     record Entry(Field field) implements Cell { }
 
+    /** A small drawing, top left in its cell; sizes in mm. */
+    record Picture(Drawing drawing, String alt, double width, double height) implements Cell { }
+
     /** Not asked for: a dash, no box. */
     record Dash() implements Cell { }
 
+    /** Nothing; in the first column below the first row of a group it is taken as one cell with the one above. */
     record Empty() implements Cell { }
 }

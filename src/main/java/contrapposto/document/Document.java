@@ -11,11 +11,12 @@ import java.util.Optional;
  * @param title     of the PDF; holds no health fact when a code is used
  * @param language  BCP 47, as {@code en}
  * @param footer    left part of the footer, the same on every page
+ * @param wording   the few words that only the page knows where to put
  * @param made      the day it is dated; also the PDF's creation date, so that the same spec gives the same bytes
  * @param identity  hash that becomes the file identifier
  */
 public record Document(String title, String author, String subject, String language, Paper paper, Print print,
-                       List<Inline> footer, LocalDate made, String identity, List<Part> parts,
+                       List<Inline> footer, Wording wording, LocalDate made, String identity, List<Part> parts,
                        Optional<Attachment> attachment) {
     public Document {
         parts = List.copyOf(parts);
@@ -26,13 +27,29 @@ public record Document(String title, String author, String subject, String langu
     public enum Print { PLAIN, LARGE }
 
     /**
+     * Words of the document's language that stand on no block.
+     *
+     * @param of        between page number and page count
+     * @param continued after the title of a page that goes on
+     * @param left      what a screen reader says for the left pill; likewise {@code right} and {@code both}
+     * @param heavier   what a screen reader says for the drawn triangle
+     * @param notAsked  what a screen reader says for a dash in place of a box
+     */
+    public record Wording(String of, String continued, String left, String right, String both, String heavier,
+                          String notAsked) { }
+
+    /** How the sheets of a part are used: whole, or folded into quarters without a footer. */
+    public enum Format { WHOLE, QUARTERS }
+
+    /**
      * A run of pages with a name in the footer and a bookmark.
      *
      * @param folio  prefix of the page number ("C" in coach pages), else empty
      * @param legend at the foot of every page of the part
      * @param freshSheet whether it starts on an odd page when printed on both sides
      */
-    public record Part(String name, String folio, List<Block> blocks, Optional<Legend> legend, boolean freshSheet) {
+    public record Part(String name, String folio, Format format, List<Block> blocks, Optional<Legend> legend,
+                       boolean freshSheet) {
         public Part {
             blocks = List.copyOf(blocks);
         }
