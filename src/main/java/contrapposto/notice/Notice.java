@@ -1,5 +1,6 @@
 package contrapposto.notice;
 
+import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -10,6 +11,10 @@ import java.util.List;
  * @param hints ways out, at least one for an error
  */
 public record Notice(Severity severity, String id, Span span, String message, List<String> hints) {
+    /** By line, then column; what concerns the whole file comes first. Stable for notices of the same place. */
+    public static final Comparator<Notice> IN_FILE_ORDER = Comparator.<Notice>comparingInt(n -> n.span().line())
+            .thenComparingInt(n -> n.span().column());
+
     public Notice {
         hints = List.copyOf(hints);
     }
