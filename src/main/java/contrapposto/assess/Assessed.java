@@ -47,12 +47,20 @@ public record Assessed(CheckedSpec spec, Optional<Side> landing, Target left, Ta
 
     public enum Agrees { YES, NO, WITHIN_ERROR, NOT_RELATED }
 
-    /** @param error the measurement error it was compared with */
+    /**
+     * @param error           the measurement error it was compared with
+     * @param symmetryPercent by {@link Symmetry#LIMB_SYMMETRY_INDEX}, whose words are printed with it
+     */
     public record Agreement(CheckedSpec.Measure measure, double error, Agrees agrees, OptionalDouble symmetryPercent) { }
 
     /** What the screening answers allow. */
     public sealed interface Verdict {
         List<Reason> reasons();
+
+        /** What has to be kept where the program goes on; none otherwise. */
+        default Set<Limit> limits() {
+            return Set.of();
+        }
 
         record Clear(List<Reason> reasons) implements Verdict { }
 
@@ -70,5 +78,20 @@ public record Assessed(CheckedSpec spec, Optional<Side> landing, Target left, Ta
         }
     }
 
-    public enum Limit { NO_BREATH_HOLD, MODERATE_LOAD, NO_SUPINE, NO_IMPACT, HAND_SUPPORT_FOR_REAR_RAISE, SLOWER_PROGRESSION }
+    /** What set-up, prescription and paper must keep; in the order they are printed. */
+    public enum Limit {
+        /** No held breath: breathe out on the effort. */
+        NO_BREATH_HOLD,
+        /** The load stays at the low end of its band. */
+        MODERATE_LOAD,
+        /** No long spells on the back. */
+        NO_SUPINE,
+        NO_IMPACT,
+        /** The rear foot is raised only with a hand on something steady; balance comes first. */
+        HAND_SUPPORT_FOR_REAR_RAISE,
+        /** Repeats before weight, and weight only after the full range was reached twice. */
+        SLOWER_PROGRESSION,
+        /** Someone who knows the exercises is in the room. */
+        SUPERVISION
+    }
 }
