@@ -17,7 +17,7 @@ import java.util.Locale;
  * The same blocks in the same order as on paper.
  */
 public final class HtmlPage {
-    private static final double LABEL_POINTS = 11;
+    static final double LABEL_POINTS = 11;
     private static final double ROW_MM = 85;
     private static final double FIGURE_MM = 44;
 
@@ -67,6 +67,10 @@ public final class HtmlPage {
                 out.open("div", "class", "title").element("h2", text).open("p");
                 inlines(aside);
                 out.close().close();
+            }
+            case Block.Masthead(var lead, var title, var imprint) -> {
+                out.element("p", lead).element("h1", title);
+                paragraph(imprint, "imprint");
             }
             case Block.Heading(var level, var text) -> out.element("h" + (level + 1), text);
             case Block.Paragraph(var role, var runs) -> paragraph(runs, role.name().toLowerCase(Locale.ROOT));

@@ -65,6 +65,8 @@ final class HtmlTable {
                 third.ifPresent(words -> out.empty("br").text(words));
             }
             case Cell.Entry(var field) -> out.empty("input", "name", field.name(), "aria-label", field.tip(), "size", "4");
+            case Cell.Picture(var drawing, var alt, var width, var height) ->
+                    out.raw(SvgPainter.svg(drawing.drawn(width, height, HtmlPage.LABEL_POINTS), alt));
             case Cell.Dash dash -> out.text("\u2013");
             case Cell.Empty empty -> { }
         }
