@@ -63,6 +63,15 @@ public record Family(String id, Stage stage, CapacityGroup group, Works works, S
         public Action on(Side working, double stature) {
             return Motion.action(kind, values, working, stature);
         }
+
+        /** The same where the rear foot is raised, which may ask for a deeper front knee ({@code rear-raised-knee-flexion}). */
+        public Action withRearRaised(Side working, double stature) {
+            return switch (on(working, stature)) {
+                case Action.KneeBend bend -> new Action.KneeBend(
+                        values.getOrDefault("rearRaisedKneeFlexion", bend.kneeFlexion()), bend.rearKneeClear());
+                case Action other -> other;
+            };
+        }
     }
 
     /** Names a {@code body.ArmTask} (in kebab-case) and its numbers; directions are forward, out and up. */
@@ -74,7 +83,9 @@ public record Family(String id, Stage stage, CapacityGroup group, Works works, S
     }
 
     /**
-     * @param workingFoot   where the working foot may stand in a staggered base
+     * @param workingFoot   where the working foot may be: in a split, staggered or half-kneeling base (behind: that knee is
+     *                      down), on a step or when lying on the side
+     * @param kickstand     whether the other foot, when it is behind, stands on its ball with the heel up
      * @param loadHands     hands that may hold the weight, relative to the working side
      * @param implement     in order of preference
      * @param stanceFrom    smallest stance as a share of stature; equal to {@code stanceTo} where it is fixed
@@ -93,13 +104,17 @@ public record Family(String id, Stage stage, CapacityGroup group, Works works, S
      * @param handSupport   whether a hand may hold a rail, chair or wall
      * @param needs         equipment words without which the family cannot be done (mat, wall, bench, box, chair, band, rail)
      */
-    public record Levers(Set<FootPlace> workingFoot, Set<LoadHand> loadHands, List<Implement> implement,
+    public record Levers(Set<FootPlace> workingFoot, boolean kickstand, Set<LoadHand> loadHands, List<Implement> implement,
                          double stanceFrom, double stanceTo, double widthShare, boolean frontRaise, boolean rearRaise,
                          boolean heelWedge, Raise raise, double pulleyFrom, double pulleyTo, double slopeFrom,
                          double slopeTo, double pulleyDistance, boolean pulleyAhead, boolean hipShift,
                          boolean handSupport, Set<String> needs) { }
 
-    public enum FootPlace { AHEAD, BEHIND, LEVEL }
+    /**
+     * Where the working foot (or leg) is: in front, behind, level; {@code ABOVE} on the box or uppermost when lying on
+     * the side, {@code BELOW} on the side that lies on the floor.
+     */
+    public enum FootPlace { AHEAD, BEHIND, LEVEL, ABOVE, BELOW }
 
     public enum LoadHand { OPPOSITE, SAME, BOTH, EACH }
 
