@@ -73,9 +73,12 @@ public record Plan(Assessed assessed, Catalogue catalogue, Side firstSide, Local
      * @param joint   hip, knee, shoulder or elbow: the one with the largest |M|/c
      * @param moment  N·m at the estimated 1RM in the set-up of the test
      * @param oneRepMax kg, outside load
-     * @param exactLoad kg for week 1 before rounding down to a weight that exists
+     * @param exactLoad kg per implement for its first week before rounding down to a weight that exists
+     * @param error   printed with the estimate: how far off it may be, as a share of it
+     * @param tests   sets it rests on
      */
-    public record Capacity(String joint, double moment, double oneRepMax, double exactLoad, String formula) { }
+    public record Capacity(String joint, double moment, double oneRepMax, double exactLoad, String formula,
+                           double error, int tests) { }
 
     /**
      * @param seconds   of a hold or walk in place of reps, 0 when reps count
@@ -89,8 +92,18 @@ public record Plan(Assessed assessed, Catalogue catalogue, Side firstSide, Local
 
     /**
      * @param minutes by week
-     * @param numbers of exercises in training order
-     * @param ramps   warm-up sets before the first loaded standing exercise: number → shares of its load
+     * @param numbers of exercises in training order, of all weeks
+     * @param ramps   easy sets before the first loaded standing exercise, in order; empty where none is loaded
      */
-    public record Day(DayOfWeek day, List<Integer> minutes, List<Integer> numbers) { }
+    public record Day(DayOfWeek day, List<Integer> minutes, List<Integer> numbers, List<Ramp> ramps) { }
+
+    /**
+     * One easy set before the work sets of an exercise.
+     *
+     * @param exercise its number
+     * @param share    of the day's weight
+     * @param loads    that share of its first loaded week as a weight that exists, kg per implement; empty: body weight,
+     *                 or a share of the weight the client finds
+     */
+    public record Ramp(int exercise, int reps, double share, Sided<OptionalDouble> loads) { }
 }
