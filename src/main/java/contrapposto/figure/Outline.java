@@ -1,6 +1,9 @@
 package contrapposto.figure;
 
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.function.UnaryOperator;
 
 /**
  * One path: a start point and the segments that follow it.
@@ -8,6 +11,9 @@ import java.util.List;
  * @param closed whether the last point is joined to the start
  */
 public record Outline(Point start, List<Segment> segments, boolean closed) {
+    /** Pieces a curve is cut into when it is flattened. */
+    private static final int PIECES = 4;
+
     public Outline {
         segments = List.copyOf(segments);
     }
@@ -20,5 +26,82 @@ public record Outline(Point start, List<Segment> segments, boolean closed) {
 
         /** A cubic Bézier arc with control points {@code first} and {@code second}. */
         record Curve(Point first, Point second, Point end) implements Segment { }
+    }
+
+    /** Straight lines through {@code corners}, joined to the start. */
+    public static Outline polygon(List<Point> corners) {
+        return lines(corners, true);
+    }
+
+    public static Outline polygon(Point... corners) {
+        return lines(Arrays.asList(corners), true);
+    }
+
+    /** Straight lines through {@code points}, open. */
+    public static Outline polyline(Point... points) {
+        return lines(Arrays.asList(points), false);
+    }
+
+    public static Outline rectangle(double x, double y, double width, double height) {
+        return polygon(new Point(x, y), new Point(x + width, y), new Point(x + width, y + height),
+                new Point(x, y + height));
+    }
+
+    private static Outline lines(List<Point> points, boolean closed) {
+        return new Outline(points.getFirst(),
+                points.subList(1, points.size()).stream().map(p -> (Segment) new Segment.Line(p)).toList(), closed);
+    }
+
+    /** The outline with every point moved; exact for shifts, turns, mirrors and scalings. */
+    public Outline mapped(UnaryOperator<Point> move) {
+        List<Segment> moved = new ArrayList<>(segments.size());
+        for (Segment segment : segments) {
+            moved.add(switch (segment) {
+                case Segment.Line(var end) -> new Segment.Line(move.apply(end));
+                case Segment.Curve(var first, var second, var end) ->
+                        new Segment.Curve(move.apply(first), move.apply(second), move.apply(end));
+            });
+        }
+        return new Outline(move.apply(start), moved, closed);
+    }
+
+    /** Points on the outline close enough for areas and overlaps, the start included, the closing point not repeated. */
+    public List<Point> flattened() {
+        List<Point> points = new ArrayList<>();
+        points.add(start);
+        Point from = start;
+        for (Segment segment : segments) {
+            switch (segment) {
+                case Segment.Line(var end) -> points.add(end);
+                case Segment.Curve curve -> {
+                    for (int i = 1; i <= PIECES; i++) {
+                        points.add(on(from, curve, (double) i / PIECES));
+                    }
+                }
+            }
+            from = segment.end();
+        }
+        return points;
+    }
+
+    private static Point on(Point from, Segment.Curve curve, double t) {
+        double s = 1 - t;
+        return from.times(s * s * s).along(curve.first(), 3 * s * s * t).along(curve.second(), 3 * s * t * t)
+                .along(curve.end(), t * t * t);
+    }
+
+    /** Whether {@code p} lies inside this outline taken as closed. */
+    public boolean contains(Point p) {
+        List<Point> corners = flattened();
+        boolean inside = false;
+        Point a = corners.getLast();
+        for (Point b : corners) {
+            if (a.y() > p.y() != b.y() > p.y()
+                    && p.x() < (b.x() - a.x()) * (p.y() - a.y()) / (b.y() - a.y()) + a.x()) {
+                inside = !inside;
+            }
+            a = b;
+        }
+        return inside;
     }
 }
