@@ -5,7 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * All families in id order, their words by language, and the house rules.
+ * All families in the order of the index (by stage), their words by language, and the house rules.
  *
  * @param words language → family id → words
  */

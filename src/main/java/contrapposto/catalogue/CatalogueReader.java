@@ -1,0 +1,116 @@
+package contrapposto.catalogue;
+
+import contrapposto.notice.Notice;
+import contrapposto.notice.Outcome;
+import contrapposto.notice.Span;
+import contrapposto.yaml.YamlNode;
+import contrapposto.yaml.YamlReader;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * Reads the catalogue: one file a family for the mechanics ({@code <id>.yaml}), one a family and language for the words
+ * ({@code en/<id>.yaml}), and {@code index.yaml}, which lists them, for a class path cannot be listed. A practice may
+ * lay files of its own over them; a file of the same name takes the place of ours.
+ */
+public final class CatalogueReader {
+    static final String ON_CLASS_PATH = "/contrapposto/catalogue/";
+
+    private final Map<String, byte[]> overlay;
+    private final String overlayName;
+    private final List<Notice> notices = new ArrayList<>();
+
+    private CatalogueReader(String overlayName, Map<String, byte[]> overlay) {
+        this.overlayName = overlayName;
+        this.overlay = overlay;
+    }
+
+    /** The catalogue of the house. */
+    public static Catalogue house(HouseRules rules) {
+        return switch (read("", Map.of(), rules)) {
+            case Outcome.Done<Catalogue>(var catalogue, var notices) -> catalogue;
+            case Outcome.Refused<Catalogue>(var notices) ->
+                    throw new IllegalStateException("The catalogue does not read: " + notices.getFirst());
+        };
+    }
+
+    /**
+     * The catalogue of the house with a practice's own files over it.
+     *
+     * @param folder  how notices name the place of the files
+     * @param overlay path inside the folder ({@code my-lunge.yaml}, {@code en/my-lunge.yaml}) → bytes, in the order in
+     *                which new families are to be listed
+     */
+    public static Outcome<Catalogue> read(String folder, Map<String, byte[]> overlay, HouseRules rules) {
+        var reader = new CatalogueReader(folder, new LinkedHashMap<>(overlay));
+        return reader.catalogue(rules);
+    }
+
+    private Outcome<Catalogue> catalogue(HouseRules rules) {
+        var index = index();
+        var ids = new LinkedHashSet<>(index.families());
+        overlay.keySet().stream().filter(path -> !path.contains("/") && path.endsWith(".yaml"))
+                .map(path -> path.substring(0, path.length() - ".yaml".length())).forEach(ids::add);
+        var families = new ArrayList<Family>();
+        var words = new LinkedHashMap<String, Map<String, FamilyWords>>();
+        index.languages().forEach(language -> words.put(language, new LinkedHashMap<>()));
+        for (var id : ids) {
+            file(id + ".yaml").ifPresent(node -> {
+                int before = notices.size();
+                var family = new FamilyReader(id, ids, notices).read(node);
+                families.add(family);
+                if (notices.size() == before) {
+                    words.forEach((language, ofLanguage) -> file(language + "/" + id + ".yaml").ifPresent(text ->
+                            ofLanguage.put(id, new WordsReader(family, notices).read(text))));
+                }
+            });
+        }
+        return Outcome.of(new Catalogue(families, words, rules), notices.stream().distinct().toList());
+    }
+
+    private record Index(List<String> families, Set<String> languages) { }
+
+    private Index index() {
+        var node = file("index.yaml").orElseThrow(() -> new IllegalStateException("The catalogue has no index."));
+        try (var f = new Fields(node, notices)) {
+            return new Index(f.texts("families", true), new LinkedHashSet<>(f.texts("languages", true)));
+        }
+    }
+
+    /** The file at {@code path}, the practice's before ours; a notice if there is none or it cannot be read. */
+    private Optional<YamlNode> file(String path) {
+        boolean own = overlay.containsKey(path);
+        var name = own ? overlayName + "/" + path : ON_CLASS_PATH.substring(1) + path;
+        var bytes = own ? Optional.of(overlay.get(path)) : lookedFor(ON_CLASS_PATH + path);
+        if (bytes.isEmpty()) {
+            notices.add(Notice.error("catalogue-no-file",
+                    Span.whole((overlay.isEmpty() ? ON_CLASS_PATH.substring(1) : overlayName + "/") + path),
+                    "the catalogue has no file `" + path + "`", "write one; `docs/add-a-family.md` shows how"));
+            return Optional.empty();
+        }
+        var reading = YamlReader.readOn(name, bytes.get());
+        notices.addAll(reading.notices());
+        return reading.root();
+    }
+
+    private static Optional<byte[]> lookedFor(String resource) {
+        try (InputStream in = CatalogueReader.class.getResourceAsStream(resource)) {
+            return in == null ? Optional.empty() : Optional.of(in.readAllBytes());
+        } catch (IOException unreadable) {
+            throw new UncheckedIOException("The class path does not read at " + resource, unreadable);
+        }
+    }
+
+    /** The bytes of a resource that the build has put there. */
+    static byte[] onClassPath(String resource) {
+        return lookedFor(resource).orElseThrow(() -> new IllegalStateException("The class path lacks " + resource));
+    }
+}
