@@ -27,4 +27,33 @@ public record SetUp(Optional<Side> workingLeg, Optional<Side> workingArm, Option
                     double stanceWidth, Optional<Side> loadHand, boolean bothHands, boolean eachHand, boolean hipShift,
                     Support handSupport, Length pulley, double pulleyDistance, Implement implement, int count) {
     public enum Support { NONE, CHAIR, WALL, RAIL }
+
+    /** The same but for the distance between the feet. */
+    public SetUp withStance(double metres) {
+        return new SetUp(workingLeg, workingArm, frontFoot, frontRaise, rearRaise, raise, heelWedge, wedgeFoot, metres,
+                stanceWidth, loadHand, bothHands, eachHand, hipShift, handSupport, pulley, pulleyDistance, implement,
+                count);
+    }
+
+    /** The same with the pulley at {@code height}, {@code distance} metres away. */
+    public SetUp withPulley(Length height, double distance) {
+        return new SetUp(workingLeg, workingArm, frontFoot, frontRaise, rearRaise, raise, heelWedge, wedgeFoot, stance,
+                stanceWidth, loadHand, bothHands, eachHand, hipShift, handSupport, height, distance, implement, count);
+    }
+
+    /** Things to fetch before the first set: what is raised, wedged, held and held on to. */
+    public int things() {
+        int things = 0;
+        for (var height : new Length[] {frontRaise, rearRaise, raise, heelWedge}) {
+            things += height.metres() > 0 ? 1 : 0;
+        }
+        return things + (handSupport == Support.NONE ? 0 : 1) + count;
+    }
+
+    /** The same for the other side of the body. */
+    public SetUp mirrored() {
+        return new SetUp(workingLeg.map(Side::other), workingArm.map(Side::other), frontFoot.map(Side::other), frontRaise,
+                rearRaise, raise, heelWedge, wedgeFoot.map(Side::other), stance, stanceWidth, loadHand.map(Side::other),
+                bothHands, eachHand, hipShift, handSupport, pulley, pulleyDistance, implement, count);
+    }
 }
