@@ -7,4 +7,21 @@ public record Figure(double width, double height, List<Mark> marks) {
     public Figure {
         marks = List.copyOf(marks);
     }
+
+    /** The same marks scaled by {@code factor} and shifted into a new box; line widths and words scale alike. */
+    public Figure scaled(double factor, double dx, double dy, double newWidth, double newHeight) {
+        return new Figure(newWidth, newHeight, marks.stream()
+                .map(mark -> mark.mapped(p -> new Point(dx + factor * p.x(), dy + factor * p.y()), factor)).toList());
+    }
+
+    /** The figure in the mirror; words stay readable and change their anchor instead. */
+    public Figure mirrored() {
+        return new Figure(width, height, marks.stream().map(mark -> mark.mirrored(width)).toList());
+    }
+
+    /** What the words need: no two of these may overlap. */
+    public List<Bounds> labelBounds() {
+        return marks.stream().filter(Mark.Label.class::isInstance).map(Mark.Label.class::cast)
+                .map(TextWidth::bounds).toList();
+    }
 }

@@ -1,6 +1,7 @@
 package contrapposto.figure;
 
 import java.util.List;
+import java.util.function.UnaryOperator;
 
 /** One thing painted; marks are painted in their order, later ones over earlier ones. */
 public sealed interface Mark {
@@ -34,7 +35,39 @@ public sealed interface Mark {
     record Label(Point at, String text, double size, Weight weight, Anchor anchor, Tone tone, boolean halo)
             implements Mark { }
 
+    /** The mark with its points moved, and its widths and sizes times {@code factor}. */
+    default Mark mapped(UnaryOperator<Point> move, double factor) {
+        return switch (this) {
+            case Fill(var outlines, var tone) -> new Fill(mapped(outlines, move), tone);
+            case Stroke(var outlines, var tone, var width, var dash) -> new Stroke(mapped(outlines, move), tone,
+                    width * factor, dash.stream().map(d -> d * factor).toList());
+            case Label(var at, var text, var size, var weight, var anchor, var tone, var halo) ->
+                    new Label(move.apply(at), text, size * factor, weight, anchor, tone, halo);
+        };
+    }
+
+    /** The mark in the mirror of a box {@code width} wide; words keep reading left to right. */
+    default Mark mirrored(double width) {
+        Mark moved = mapped(p -> new Point(width - p.x(), p.y()), 1);
+        return moved instanceof Label(var at, var text, var size, var weight, var anchor, var tone, var halo)
+                ? new Label(at, text, size, weight, anchor.mirrored(), tone, halo) : moved;
+    }
+
+    private static List<Outline> mapped(List<Outline> outlines, UnaryOperator<Point> move) {
+        return outlines.stream().map(outline -> outline.mapped(move)).toList();
+    }
+
     enum Weight { REGULAR, BOLD }
 
-    enum Anchor { START, MIDDLE, END }
+    enum Anchor {
+        START, MIDDLE, END;
+
+        Anchor mirrored() {
+            return switch (this) {
+                case START -> END;
+                case MIDDLE -> MIDDLE;
+                case END -> START;
+            };
+        }
+    }
 }

@@ -40,7 +40,7 @@ final class SvgPainter {
             case Mark.Stroke(var outlines, var tone, var width, var dash) -> {
                 if (dash.isEmpty()) {
                     out.open("path", "d", path(outlines), "fill", "none", "stroke", ink(tone),
-                            "stroke-width", number(width)).close();
+                            "stroke-width", number(width), "stroke-linecap", "round", "stroke-linejoin", "round").close();
                 } else {
                     out.open("path", "d", path(outlines), "fill", "none", "stroke", ink(tone), "stroke-width",
                             number(width), "stroke-dasharray", dash.stream().map(SvgPainter::number)

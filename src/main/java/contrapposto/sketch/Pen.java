@@ -1,8 +1,8 @@
 package contrapposto.sketch;
 
 /** Line widths in shares of the figure's own line, which grows a little with its height. */
-final class Pen {
-    static final double MM_PER_PT = 25.4 / 72;
+public final class Pen {
+    public static final double MM_PER_PT = 25.4 / 72;
     static final double FAR = .52;
     static final double HEM = .5;
     static final double RIB = .5;

@@ -1,0 +1,207 @@
+package contrapposto.illustrate;
+
+import contrapposto.body.Base;
+import contrapposto.body.PoseProblem.Zone;
+import contrapposto.figure.Canvas;
+import contrapposto.figure.Drawing;
+import contrapposto.figure.Figure;
+import contrapposto.figure.Hatch;
+import contrapposto.figure.Mark.Anchor;
+import contrapposto.figure.Mark.Weight;
+import contrapposto.figure.Outline;
+import contrapposto.figure.Point;
+import contrapposto.figure.TextWidth;
+import contrapposto.figure.Tone;
+import contrapposto.illustrate.Sole.Pad;
+import contrapposto.quantity.Length;
+import contrapposto.quantity.Side;
+import contrapposto.setup.SolvedSetUp;
+import contrapposto.sketch.Pill;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+
+/**
+ * Both soles from above, page up = ahead: where to press, how the weight is shared, what lies under which foot and what
+ * the tape measures between front heel and rear toes. Lengths along the gap are not to scale.
+ */
+public final class FootMap {
+    /** Width the map is designed for, mm; it grows with the height, not with the width. */
+    public static final double WIDTH = 25.6;
+    /** Box of the pocket page's small map, mm. */
+    public static final double SMALL_WIDTH = 15.2;
+    public static final double SMALL_HEIGHT = 23.5;
+    private static final double LEFT_X = 6.4;
+    private static final double RIGHT_X = 18.6;
+    private static final double LONGEST = 15.2;
+    private static final double PILL = 5;
+    private static final double SHARE_SIZE = 12;
+
+    private FootMap() { }
+
+    /**
+     * The map of a card.
+     *
+     * @param lengths how a length is printed, with its unit
+     * @return empty where no foot stands
+     */
+    public static Optional<Drawing> of(SolvedSetUp setUp, Function<Length, String> lengths) {
+        return FootPlan.of(setUp).map(plan -> (width, height, label) -> drawn(plan, lengths, width, height, label));
+    }
+
+    /** The map of the pocket page: soles and pads only. */
+    public static Optional<Drawing> small(SolvedSetUp setUp) {
+        return FootPlan.of(setUp).map(plan -> (width, height, label) -> small(plan, width, height));
+    }
+
+    private static Figure drawn(FootPlan plan, Function<Length, String> lengths, double width, double height,
+                                double label) {
+        double length = Math.min(LONGEST, (height - 11) / 2);
+        double inset = (width - WIDTH) / 2;
+        Canvas canvas = new Canvas();
+        double shareSize = Math.max(label, SHARE_SIZE * label / 11);
+        switch (plan.arrangement()) {
+            case FootPlan.Level level -> {
+                double heel = height - 15;
+                for (Side side : Side.values()) {
+                    foot(canvas, plan, side, new Point(x(inset, side), heel), length);
+                    tag(canvas, plan, side, new Point(x(inset, side), heel + 3.2), shareSize, label);
+                }
+            }
+            case FootPlan.Overlapping(var ahead) -> {
+                double heel = height - 15;
+                foot(canvas, plan, ahead, new Point(x(inset, ahead), heel - .42 * length), length);
+                foot(canvas, plan, ahead.other(), new Point(x(inset, ahead.other()), heel), length);
+                for (Side side : Side.values()) {
+                    tag(canvas, plan, side, new Point(x(inset, side), heel + 3.2), shareSize, label);
+                }
+            }
+            case FootPlan.Split(var front, var gap) -> {
+                double frontHeel = length + (plan.foot(front).onBox() ? 1.4 : .6);
+                FootPlan.Foot behind = plan.foot(front.other());
+                double rearHeel = height - (behind.onBox() ? 2.3 : behind.onWedge() ? 1.6 : .5);
+                foot(canvas, plan, front, new Point(x(inset, front), frontHeel), length);
+                foot(canvas, plan, front.other(), new Point(x(inset, front.other()), rearHeel), length);
+                tag(canvas, plan, front, new Point(x(inset, front.other()), frontHeel - .5 * length - 4.6), shareSize, label);
+                tag(canvas, plan, front.other(), new Point(x(inset, front), rearHeel - .5 * length - 4.6), shareSize, label);
+                gap.ifPresent(tape -> gap(canvas, lengths.apply(tape), inset, frontHeel, rearHeel - length, front,
+                        plan.foot(front).onBox(), label));
+            }
+        }
+        return canvas.figure(width, height);
+    }
+
+    private static Figure small(FootPlan plan, double width, double height) {
+        double length = 10.5;
+        Canvas canvas = new Canvas();
+        double left = width / 2 - 3.8;
+        double right = width / 2 + 3.8;
+        switch (plan.arrangement()) {
+            case FootPlan.Level level -> {
+                double heel = height / 2 + length / 2;
+                foot(canvas, plan, Side.LEFT, new Point(left, heel), length);
+                foot(canvas, plan, Side.RIGHT, new Point(right, heel), length);
+            }
+            case FootPlan.Overlapping(var ahead) -> {
+                double heel = height / 2 + .7 * length;
+                foot(canvas, plan, ahead, new Point(ahead == Side.LEFT ? left : right, heel - .42 * length), length);
+                foot(canvas, plan, ahead.other(), new Point(ahead == Side.LEFT ? right : left, heel), length);
+            }
+            case FootPlan.Split(var front, var gap) -> {
+                foot(canvas, plan, front, new Point(front == Side.LEFT ? left : right, length + .9), length);
+                foot(canvas, plan, front.other(), new Point(front == Side.LEFT ? right : left, height - 1.6), length);
+            }
+        }
+        return canvas.figure(width, height);
+    }
+
+    private static double x(double inset, Side side) {
+        return inset + (side == Side.LEFT ? LEFT_X : RIGHT_X);
+    }
+
+    private static void foot(Canvas canvas, FootPlan plan, Side side, Point heel, double length) {
+        FootPlan.Foot foot = plan.foot(side);
+        double k = length / LONGEST;
+        if (foot.onBox()) {
+            Outline box = Outline.rectangle(heel.x() - 4.8 * k, heel.y() - length - .8 * k, 9.6 * k, length + 2.2 * k);
+            canvas.shape(Tone.WHITE, Lines.BOX, box);
+            double strip = foot.boxEdgeAhead() ? heel.y() - length - 1.9 * k : heel.y() + 1.4 * k;
+            canvas.fill(Tone.BLACK, Outline.rectangle(heel.x() - 4.8 * k, strip, 9.6 * k, 1.1 * k));
+        }
+        if (foot.onWedge()) {
+            Outline wedge = Outline.rectangle(heel.x() - 3.9 * k, heel.y() - 4.2 * k, 7.8 * k, 5.4 * k);
+            canvas.shape(Tone.WHITE, Lines.BOX, wedge);
+            Lines.dots(canvas, heel.x() - 3.9 * k, heel.y() - 4.2 * k, 7.8 * k, 5.4 * k);
+        }
+        Sole sole = new Sole(side, heel, length, 0);
+        canvas.fill(Tone.WHITE, sole.edge());
+        foot.most().forEach(pad -> canvas.shape(Tone.BLACK, Lines.PAD, sole.pad(pad)));
+        foot.some().forEach(pad -> {
+            Outline outline = sole.pad(pad);
+            canvas.stroke(Tone.BLACK, Lines.PAD_HATCH, Hatch.inside(outline, Lines.PAD_SPACING));
+            canvas.line(Lines.PAD, outline);
+        });
+        if (foot.touch() == FootPlan.Touch.FLAT) {
+            canvas.line(Lines.SOLE, sole.edge());
+        } else {
+            canvas.dashed(Lines.SOLE, Lines.DASH_ON, Lines.DASH_OFF, sole.edge());
+        }
+        canvas.fill(Tone.WHITE, sole.toes());
+        if (foot.touch() == FootPlan.Touch.LIFTED) {
+            sole.toes().forEach(toe -> canvas.dashed(Lines.SOLE, .6, .5, toe));
+        } else {
+            canvas.stroke(Tone.BLACK, Lines.SOLE, sole.toes());
+        }
+    }
+
+    private static void tag(Canvas canvas, FootPlan plan, Side side, Point centre, double shareSize, double label) {
+        double height = Math.max(PILL, Pill.heightFor(label));
+        new Pill(side, centre, height).draw(canvas, Pill.letterSize(height, label), 0);
+        plan.foot(side).share().ifPresent(share -> canvas.words(
+                centre.plus(0, height / 2 + 1.5 + TextWidth.capHeight(shareSize)), rounded(share) + "%", shareSize,
+                Weight.BOLD, Anchor.MIDDLE));
+    }
+
+    /** To the nearest 5 %: solved to the decimal, but nobody can stand to one. */
+    static long rounded(double share) {
+        return 5 * Math.round(share * 20);
+    }
+
+    private static void gap(Canvas canvas, String text, double inset, double from, double to, Side front, boolean onBox,
+                            double label) {
+        double middle = inset + (LEFT_X + RIGHT_X) / 2;
+        int side = front == Side.LEFT ? 1 : -1;
+        double start = from + (onBox ? 1.1 : 0);
+        canvas.line(Lines.BOX, new Point(x(inset, front) + side * 1.5, from), new Point(middle + side, from));
+        canvas.line(Lines.BOX, new Point(x(inset, front.other()) - side * 4, to), new Point(middle - side, to));
+        Lines.measure(canvas, new Point(middle, start), new Point(middle, to));
+        double wide = TextWidth.of(text, label, Weight.BOLD);
+        double room = middle - 1.2;
+        boolean left = front == Side.RIGHT || wide <= room;
+        Point at = new Point(left && front == Side.LEFT ? middle - 1.2 : middle + 1.2,
+                (start + to) / 2 + TextWidth.capHeight(label) / 2);
+        canvas.words(at, text, label, Weight.BOLD, left && front == Side.LEFT ? Anchor.END : Anchor.START);
+    }
+
+    /** What a zone asks of a sole: the pad that takes most, and those that take some. */
+    static List<Pad> leading(Zone zone) {
+        return switch (zone) {
+            case HEEL -> List.of(Pad.HEEL);
+            case BALL -> List.of(Pad.BIG_TOE_BALL);
+            case WHOLE_SOLE -> List.of();
+        };
+    }
+
+    static List<Pad> following(Zone zone) {
+        return switch (zone) {
+            case HEEL -> List.of(Pad.OUTER_EDGE);
+            case BALL -> List.of(Pad.ARCH);
+            case WHOLE_SOLE -> List.of(Pad.HEEL, Pad.BIG_TOE_BALL, Pad.LITTLE_TOE_BALL);
+        };
+    }
+
+    /** Whether a base can have a map at all. */
+    static boolean stands(Base base) {
+        return FootPlan.arranged(base).isPresent();
+    }
+}
