@@ -22,6 +22,7 @@ import java.util.Set;
  *
  * @param fileName  without its ending; names the output files
  * @param sha256    of the bytes read, hex
+ * @param title     "Exercise program" where none is given
  */
 public record CheckedSpec(String fileName, String sha256, String title, Client client, Practice practice,
                           Assessment assessment, Screening screening, Optional<Clearance> clearance,
@@ -53,15 +54,28 @@ public record CheckedSpec(String fileName, String sha256, String title, Client c
     public record Assessment(LocalDate date, Turned turned, Degree degree, Optional<Side> weightHabit,
                              Optional<Side> lowShoulder, List<Measure> measures, List<Test> tests) { }
 
-    /** A left and right pair. {@code unit} is "deg" or "s" or "cm". */
+    /**
+     * A left and right pair.
+     *
+     * @param what the word of a {@link MeasureKind}
+     * @param unit "deg", "s" or "cm": the unit of that kind
+     */
     public record Measure(String what, double left, double right, String unit) { }
 
-    /** A set done to a known effort. {@code side} empty: both sides together. {@code setup} as {@link SetUpWish}. */
+    /**
+     * A set done to a known effort.
+     *
+     * @param side      empty: both sides together
+     * @param reps      1 to 10; with {@code inReserve} up to 15, but above 10 the spec was warned that an estimate is rough
+     * @param inReserve 0 to 5
+     * @param setup     what is known of the arrangement; nothing: flat feet, load in both hands
+     * @param date      the day of the assessment where none is given
+     */
     public record Test(String exercise, Optional<Side> side, Mass load, int reps, int inReserve, SetUpWish setup,
                        LocalDate date) { }
 
     /**
-     * @param answers question → yes or no, in the order of the questions; a question not answered is absent
+     * @param answers word of a {@link ScreeningQuestion} → yes or no, in their order; a question not answered is absent
      * @param systolic mmHg, empty when not measured
      */
     public record Screening(Map<String, Boolean> answers, OptionalInt systolic, OptionalInt diastolic) { }
@@ -74,12 +88,12 @@ public record CheckedSpec(String fileName, String sha256, String title, Client c
 
         String because();
 
-        /** @param what a restriction tag, a joint or a family id */
+        /** @param what the word of a {@link contrapposto.catalogue.RestrictionTag} or a family id */
         record Avoid(String what, Set<Side> sides, Optional<LocalDate> until, String because) implements Restriction { }
 
         record LimitLoad(Mass perHand, Optional<LocalDate> until, String because) implements Restriction { }
 
-        /** @param what knee-flexion, dorsiflexion, hip-flexion, … */
+        /** @param what knee-flexion, dorsiflexion or hip-flexion */
         record LimitRange(String what, Set<Side> sides, Angle to, Optional<LocalDate> until, String because)
                 implements Restriction { }
     }
@@ -88,7 +102,8 @@ public record CheckedSpec(String fileName, String sha256, String title, Client c
      * What the client has. Lists ascending, without repeats.
      *
      * @param dumbbells pairs unless {@code singleDumbbells}
-     * @param bars      the bar and plates as the loads that can be made with it; empty without a barbell
+     * @param bars      the bar and plates as the loads that can be made with it, the bare bar first; empty without a barbell
+     * @param also      mat, wall, band, chair, rail; in alphabetical order
      */
     public record Equipment(List<Mass> dumbbells, boolean singleDumbbells, List<Mass> kettlebells, List<Mass> bars,
                             Optional<Cable> cable, List<Length> boxes, Optional<Length> bench, List<Length> wedges,

@@ -71,14 +71,7 @@ public final class NoticeText {
     /** Tabs become spaces, one for one, so that columns stay; controls and direction marks become dots. */
     private static String visible(String text) {
         var shown = new StringBuilder();
-        text.codePoints().map(code -> {
-            if (code == '\t') {
-                return ' ';
-            }
-            boolean direction = code >= 0x202A && code <= 0x202E || code >= 0x2066 && code <= 0x2069
-                    || code == 0x200E || code == 0x200F || code == 0x061C;
-            return direction || Character.isISOControl(code) ? '·' : code;
-        }).forEach(shown::appendCodePoint);
+        text.codePoints().map(code -> code == '\t' ? ' ' : Unseen.is(code) ? '·' : code).forEach(shown::appendCodePoint);
         return shown.toString();
     }
 }

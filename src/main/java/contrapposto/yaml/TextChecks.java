@@ -1,6 +1,7 @@
 package contrapposto.yaml;
 
 import contrapposto.notice.Notice;
+import contrapposto.notice.Unseen;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -30,10 +31,9 @@ final class TextChecks {
                         "the file holds a NUL byte, so it is not a text file", "give a YAML file saved as UTF-8 text"));
                 return;
             }
-            boolean control = Character.getType(code) == Character.CONTROL && code != '\t';
-            if (control || code == 0xFFFE || code == 0xFFFF || code == 0xFEFF) {
-                found.add(Notice.error("yaml-control-character", source.span(line, column, 1),
-                        String.format(Locale.ROOT, "the file holds the control character U+%04X", code),
+            if (Unseen.is(code) && code != '\t') {
+                found.add(Notice.error("yaml-hidden-character", source.span(line, column, 1),
+                        String.format(Locale.ROOT, "the file holds the character U+%04X, which cannot be seen", code),
                         "delete it; only line ends and visible characters belong in the file"));
                 return;
             }

@@ -76,7 +76,7 @@ class YamlReaderTest {
         assertEquals("yaml-tag@1:4", refused("a: !!java.net.URL [\"http://localhost\"]\n"));
         assertEquals("yaml-tab@2:1", refused("a:\n\tb: 1\n"));
         assertEquals("yaml-binary@2:2", refused("a: 1\nb\0: 2\n"));
-        assertEquals("yaml-control-character@1:4", refused("a: \u001B[31m\n"));
+        assertEquals("yaml-hidden-character@1:4", refused("a: \u001B[31m\n"));
         assertEquals("yaml-complex-key@1:3", refused("? [1, 2]\n: 3\n"));
         assertEquals("yaml-syntax@2:2", refused("a: [1, 2\nb: 3\n"));
         assertEquals("yaml-syntax@1:4", refused("a: *nowhere\n"));
