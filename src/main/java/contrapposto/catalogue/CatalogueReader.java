@@ -58,46 +58,59 @@ public final class CatalogueReader {
         var index = index();
         var ids = new LinkedHashSet<>(index.families());
         overlay.keySet().stream().filter(path -> !path.contains("/") && path.endsWith(".yaml"))
-                .map(path -> path.substring(0, path.length() - ".yaml".length())).forEach(ids::add);
+                .map(path -> path.substring(0, path.length() - ".yaml".length()))
+                .filter(id -> !id.equals("index")).forEach(ids::add);
+        // each family reads by itself; the results keep the order of the ids
+        var entries = List.copyOf(ids).parallelStream().map(id -> entry(id, ids, index.languages())).toList();
         var families = new ArrayList<Family>();
         var words = new LinkedHashMap<String, Map<String, FamilyWords>>();
         index.languages().forEach(language -> words.put(language, new LinkedHashMap<>()));
-        for (var id : ids) {
-            file(id + ".yaml").ifPresent(node -> {
-                int before = notices.size();
-                var family = new FamilyReader(id, ids, notices).read(node);
-                families.add(family);
-                if (notices.size() == before) {
-                    words.forEach((language, ofLanguage) -> file(language + "/" + id + ".yaml").ifPresent(text ->
-                            ofLanguage.put(id, new WordsReader(family, notices).read(text))));
-                }
-            });
+        for (var entry : entries) {
+            notices.addAll(entry.notices());
+            entry.family().ifPresent(families::add);
+            entry.words().forEach((language, text) -> words.get(language).put(text.id(), text));
         }
         return Outcome.of(new Catalogue(families, words, rules), notices.stream().distinct().toList());
     }
 
     private record Index(List<String> families, Set<String> languages) { }
 
+    /** All there is to one id. */
+    private record Entry(Optional<Family> family, Map<String, FamilyWords> words, List<Notice> notices) { }
+
+    private Entry entry(String id, Set<String> ids, Set<String> languages) {
+        var found = new ArrayList<Notice>();
+        var family = file(id + ".yaml", found).map(node -> new FamilyReader(id, ids, found).read(node));
+        var words = new LinkedHashMap<String, FamilyWords>();
+        if (family.isPresent() && found.isEmpty()) {
+            for (var language : languages) {
+                file(language + "/" + id + ".yaml", found)
+                        .ifPresent(node -> words.put(language, new WordsReader(family.get(), found).read(node)));
+            }
+        }
+        return new Entry(family, words, found);
+    }
+
     private Index index() {
-        var node = file("index.yaml").orElseThrow(() -> new IllegalStateException("The catalogue has no index."));
+        var node = file("index.yaml", notices).orElseThrow(() -> new IllegalStateException("The catalogue has no index."));
         try (var f = new Fields(node, notices)) {
             return new Index(f.texts("families", true), new LinkedHashSet<>(f.texts("languages", true)));
         }
     }
 
     /** The file at {@code path}, the practice's before ours; a notice if there is none or it cannot be read. */
-    private Optional<YamlNode> file(String path) {
+    private Optional<YamlNode> file(String path, List<Notice> found) {
         boolean own = overlay.containsKey(path);
         var name = own ? overlayName + "/" + path : ON_CLASS_PATH.substring(1) + path;
         var bytes = own ? Optional.of(overlay.get(path)) : lookedFor(ON_CLASS_PATH + path);
         if (bytes.isEmpty()) {
-            notices.add(Notice.error("catalogue-no-file",
+            found.add(Notice.error("catalogue-no-file",
                     Span.whole((overlay.isEmpty() ? ON_CLASS_PATH.substring(1) : overlayName + "/") + path),
                     "the catalogue has no file `" + path + "`", "write one; `docs/add-a-family.md` shows how"));
             return Optional.empty();
         }
         var reading = YamlReader.readOn(name, bytes.get());
-        notices.addAll(reading.notices());
+        found.addAll(reading.notices());
         return reading.root();
     }
 

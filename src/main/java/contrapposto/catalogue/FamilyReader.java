@@ -167,7 +167,7 @@ final class FamilyReader {
 
     private int oneToThree(Fields f, String key) {
         int value = f.whole(key);
-        if (value < 1 || value > 3) {
+        if (f.has(key) && (value < 1 || value > 3)) {
             f.wrong(f.at(key), "`" + key + "` is " + value + ", but runs from 1 to 3", "write 1, 2 or 3");
         }
         return value;

@@ -71,7 +71,7 @@ final class WordsReader {
     private List<String> cues(Fields r) {
         var cues = r.texts("cues", true);
         if (cues.size() < 3 || cues.size() > 4) {
-            r.problem("words-missing", r.at("cues"), "there are " + cues.size() + " cues, but a card has 3 or 4",
+            r.problem("words-missing", r.at("cues"), "the cues number " + cues.size() + ", but a card has 3 or 4",
                     "give three or four, one on breathing and one on a foot or hand contact");
         }
         cues.forEach(cue -> fitting(r, "cues", cue, MOST_CUE));
@@ -87,7 +87,7 @@ final class WordsReader {
             }
         }).toList();
         if (mistakes.size() != 2) {
-            f.problem("words-missing", f.at("mistakes"), "there are " + mistakes.size() + " mistakes, but a card has 2",
+            f.problem("words-missing", f.at("mistakes"), "the mistakes number " + mistakes.size() + ", but a card has 2",
                     "give the two most usual ones, each with its fix");
         }
         return mistakes;
