@@ -20,7 +20,7 @@ final class BlockReader {
     BlockReader(Map<String, Drawing> drawings, Slips slips) {
         this.drawings = drawings;
         this.slips = slips;
-        this.tables = new TableReader(slips);
+        this.tables = new TableReader(slips, this::drawing);
         this.cards = new CardReader(slips, this::blocks);
     }
 
@@ -33,6 +33,8 @@ final class BlockReader {
     private Block block(Piece.Element e, Piece.Element parent) {
         return switch (e.name()) {
             case "title" -> title(e);
+            case "masthead" -> allowing(e, new Block.Masthead(slips.required(e, "lead"), slips.required(e, "title"), InlineReader.read(e, slips)),
+                    "lead", "title");
             case "heading" -> allowing(e, new Block.Heading((int) slips.number(e, "level"), InlineReader.text(e, slips)), "level");
             case "paragraph" -> allowing(e, new Block.Paragraph(role(e), InlineReader.read(e, slips)), "role");
             case "bullets" -> allowing(e, new Block.Bullets(each(e, "item")));
@@ -54,7 +56,7 @@ final class BlockReader {
             case "choice" -> tables.choice(e);
             case "columns" -> allowing(e, new Block.Columns(slips.word(e, "split", Block.Columns.Split.values()),
                     blocks(only(e, "left")), blocks(only(e, "right"))), "split");
-            case "rule" -> allowing(e, new Block.Rule(slips.word(e, "weight", Block.Rule.Weight.values())), "weight");
+            case "rule" -> allowing(e, new Block.Rule(slips.word(e, "weight", Block.Rule.Weight.values()), InlineReader.text(e, slips)), "weight");
             case "together" -> allowing(e, new Block.Together(blocks(e)));
             case "page-break" -> allowing(e, new Block.PageBreak());
             default -> {

@@ -5,15 +5,19 @@ import contrapposto.document.Block;
 import contrapposto.document.Cell;
 import contrapposto.document.Field;
 import contrapposto.document.Inline;
+import contrapposto.figure.Drawing;
 import java.util.List;
+import java.util.function.Function;
 import java.util.stream.Stream;
 
 /** Tables and form fields. */
 final class TableReader {
     private final Slips slips;
+    private final Function<Piece.Element, Drawing> drawing;
 
-    TableReader(Slips slips) {
+    TableReader(Slips slips, Function<Piece.Element, Drawing> drawing) {
         this.slips = slips;
+        this.drawing = drawing;
     }
 
     Block.Table table(Piece.Element element) {
@@ -66,6 +70,11 @@ final class TableReader {
             case "entry" -> {
                 slips.allow(element, "field", "tip", "kind");
                 yield new Cell.Entry(field(element));
+            }
+            case "picture" -> {
+                slips.allow(element, "drawing", "alt", "width", "height");
+                yield new Cell.Picture(drawing.apply(element), slips.required(element, "alt"), slips.number(element, "width"),
+                        slips.number(element, "height"));
             }
             case "dash" -> new Cell.Dash();
             case "blank" -> new Cell.Empty();

@@ -1,0 +1,143 @@
+package contrapposto.compose;
+
+import contrapposto.catalogue.Family;
+import contrapposto.catalogue.FamilyWords;
+import contrapposto.prescribe.Plan;
+import contrapposto.quantity.Side;
+import contrapposto.quantity.Sided;
+import contrapposto.setup.SolvedSetUp;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * One exercise card as finished words.
+ *
+ * @param kind    pair, single or both
+ * @param rest    of the first week
+ * @param from    the first and the last week it is done in, empty when it is done in all
+ * @param halves  left, right or both → what that half says
+ * @param single  the side of a one-sided exercise
+ * @param instead what the other side of a one-sided exercise gets; empty when nothing answers it
+ * @param swap    what to take when it hurts or the place is taken
+ * @param working what the working position is called: down, up, press, pull …
+ */
+record CardModel(String id, String number, String name, String kind, String rest, String tempo, Optional<Weeks> from,
+                 Map<String, HalfModel> halves, Optional<String> single, Optional<NamedExercise> instead, Optional<NamedExercise> swap,
+                 List<FamilyWords.Mistake> mistakes, List<String> easier, List<String> harder, List<String> cautions,
+                 Optional<String> ownWords, boolean turned) {
+    record Weeks(String first, String last) { }
+
+    /** @param number empty when the exercise is not in the plan */
+    record NamedExercise(Optional<String> number, String name) { }
+
+    /**
+     * @param side     left, right or both
+     * @param order    first, second, only or together
+     * @param drawing  the beginning of the keys of its drawings
+     * @param shares   of the weight on the feet at the working position; empty where feet do not carry
+     * @param shin     back, upright or forward at the working position; empty where no leg works
+     */
+    record HalfModel(String side, String other, String role, String heading, String order, String drawing,
+                     List<MeasureModel> measures, List<String> cues, Optional<String> feel, Optional<String> arrow,
+                     Optional<Shares> shares, Optional<String> shin, String action) { }
+
+    record Shares(String left, String right) { }
+
+    static List<CardModel> all(PlanWords words) {
+        return words.plan().exercises().stream().map(e -> of(words, e)).toList();
+    }
+
+    private static CardModel of(PlanWords words, Plan.Exercise exercise) {
+        var family = words.family(exercise.id());
+        var told = words.words(exercise.id());
+        var sides = exercise.sides();
+        var sample = sides.values().getFirst();
+        var dose = sample.doses().getFirst();
+        var halves = new LinkedHashMap<String, HalfModel>();
+        for (Side side : PlanWords.rows(sides)) {
+            halves.put(PlanWords.badge(sides, side), half(words, exercise, side));
+        }
+        boolean always = sample.doses().size() == words.plan().weeks().size();
+        return new CardModel(exercise.id(), Integer.toString(exercise.number()), told.name(), kind(sides), words.units().seconds(dose.rest()),
+                dose.tempo(), always ? Optional.empty() : Optional.of(new Weeks(Integer.toString(dose.week()),
+                        Integer.toString(sample.doses().getLast().week()))),
+                halves, sides instanceof Sided.Only<Plan.SidePlan> only ? Optional.of(only.side().word()) : Optional.empty(),
+                counterpart(words, exercise).map(e -> named(words, e.id())),
+                exercise.insteadId().isEmpty() ? Optional.empty() : Optional.of(named(words, exercise.insteadId())),
+                told.mistakes().stream().map(m -> new FamilyWords.Mistake(words.filled(m.what(), sample.solved()),
+                        words.filled(m.fix(), sample.solved()))).toList(),
+                links(words, family.easier(), told.easier(), sample.solved()), links(words, family.harder(), told.harder(), sample.solved()),
+                told.cautions().stream().map(c -> words.filled(c, sample.solved())).toList(),
+                Optional.ofNullable(words.spec().choices().ownWords().get(exercise.id())),
+                words.plan().assessed().landing().isPresent());
+    }
+
+    private static String kind(Sided<?> sides) {
+        return switch (sides) {
+            case Sided.Whole<?> whole -> "both";
+            case Sided.Each<?> each -> "pair";
+            case Sided.Only<?> only -> "single";
+        };
+    }
+
+    private static NamedExercise named(PlanWords words, String id) {
+        return new NamedExercise(words.numberOf(id), words.name(id));
+    }
+
+    private static List<String> links(PlanWords words, List<Family.Link> links, Map<String, String> told, SolvedSetUp solved) {
+        return links.stream().flatMap(l -> Optional.ofNullable(told.get(l.change())).stream()).map(t -> words.filled(t, solved)).toList();
+    }
+
+    /** The exercise for the other side alone that shares most with a one-sided one: its limb, then its nearest number. */
+    private static Optional<Plan.Exercise> counterpart(PlanWords words, Plan.Exercise exercise) {
+        if (!(exercise.sides() instanceof Sided.Only<Plan.SidePlan> own)) {
+            return Optional.empty();
+        }
+        return words.plan().exercises().stream()
+                .filter(e -> e.sides() instanceof Sided.Only<Plan.SidePlan> only && only.side() != own.side())
+                .filter(e -> words.family(e.id()).works() == words.family(exercise.id()).works())
+                .min(java.util.Comparator.comparingInt(e -> Math.abs(e.number() - exercise.number())));
+    }
+
+    private static HalfModel half(PlanWords words, Plan.Exercise exercise, Side side) {
+        var sides = exercise.sides();
+        SolvedSetUp solved = sides.on(side).solved();
+        String badge = PlanWords.badge(sides, side);
+        return new HalfModel(badge, side.other().word(), solved.role().word(), heading(words, solved, badge),
+                order(words.plan(), sides, side), exercise.id() + "/" + badge, MeasureModel.of(solved, words.units()), words.cues(solved),
+                words.byRole(words.words(exercise.id()).feel(), solved), words.byRole(words.words(exercise.id()).arrow(), solved),
+                shares(solved, words.units()), shin(words, solved), words.family(exercise.id()).action().kind());
+    }
+
+    private static String order(Plan plan, Sided<?> sides, Side side) {
+        return switch (sides) {
+            case Sided.Whole<?> whole -> "together";
+            case Sided.Only<?> only -> "only";
+            case Sided.Each<?> each -> side == plan.firstSide() ? "first" : "second";
+        };
+    }
+
+    private static String heading(PlanWords words, SolvedSetUp solved, String badge) {
+        var headings = words.words(solved.family().id()).heading();
+        String key = badge.equals("both") ? "both"
+                : solved.setUp().frontFoot().map(foot -> foot == solved.side() ? "ahead" : "behind").orElse("each");
+        String text = headings.containsKey(key) ? headings.get(key) : headings.values().stream().findFirst().orElse("");
+        return words.filled(text, solved);
+    }
+
+    private static Optional<Shares> shares(SolvedSetUp solved, Units units) {
+        OptionalDouble left = Units.known(solved.pose().mechanics().leftShare());
+        return left.isEmpty() ? Optional.empty()
+                : Optional.of(new Shares(units.percent(left.getAsDouble(), 5), units.percent(1 - left.getAsDouble(), 5)));
+    }
+
+    private static Optional<String> shin(PlanWords words, SolvedSetUp solved) {
+        OptionalDouble angle = Units.known(solved.pose().mechanics().shinWorking());
+        double upright = words.plan().catalogue().rules().shinVertical();
+        return angle.isEmpty() ? Optional.empty()
+                : Optional.of(angle.getAsDouble() > upright ? "forward" : angle.getAsDouble() < -upright ? "back" : "upright");
+    }
+}

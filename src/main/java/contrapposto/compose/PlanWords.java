@@ -1,0 +1,118 @@
+package contrapposto.compose;
+
+import contrapposto.assess.Role;
+import contrapposto.catalogue.Family;
+import contrapposto.catalogue.FamilyWords;
+import contrapposto.catalogue.FamilyWords.RoleKey;
+import contrapposto.check.CheckedSpec;
+import contrapposto.prescribe.Plan;
+import contrapposto.quantity.Side;
+import contrapposto.quantity.Sided;
+import contrapposto.setup.SetUp;
+import contrapposto.setup.SolvedSetUp;
+import java.time.DayOfWeek;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+
+/** A plan with the words and units in which it is told: what every page is made from. */
+record PlanWords(Plan plan, Units units) {
+    private static final String ENGLISH = "en";
+
+    static PlanWords of(Plan plan) {
+        var client = plan.spec().client();
+        return new PlanWords(plan, new Units(client.units(), Locale.forLanguageTag(language(plan))));
+    }
+
+    /** The client's language if the catalogue speaks it, else English. */
+    static String language(Plan plan) {
+        String wanted = plan.spec().client().language();
+        return plan.catalogue().words().containsKey(wanted) ? wanted : ENGLISH;
+    }
+
+    CheckedSpec spec() {
+        return plan.spec();
+    }
+
+    FamilyWords words(String id) {
+        return plan.catalogue().words(language(plan), id);
+    }
+
+    String name(String id) {
+        return words(id).name();
+    }
+
+    Family family(String id) {
+        return plan.catalogue().family(id).orElseThrow(() -> new IllegalArgumentException("No family (" + id + ")."));
+    }
+
+    /** The exercise of that number. */
+    Plan.Exercise exercise(int number) {
+        return plan.exercises().stream().filter(e -> e.number() == number).findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("No exercise has the number (" + number + ")."));
+    }
+
+    /** The number of a family in the plan, empty when it is not in it. */
+    Optional<String> numberOf(String id) {
+        return plan.exercises().stream().filter(e -> e.id().equals(id)).map(e -> Integer.toString(e.number())).findFirst();
+    }
+
+    /** {@code left}, {@code right} or {@code both}. */
+    static String badge(Sided<?> sides, Side side) {
+        return sides instanceof Sided.Whole<?> ? "both" : side.word();
+    }
+
+    /** The sides that stand in rows of their own: one for a symmetric set-up. */
+    static List<Side> rows(Sided<?> sides) {
+        return sides instanceof Sided.Whole<?> ? List.of(Side.LEFT) : sides.sides();
+    }
+
+    static RoleKey roleKey(Role role) {
+        return switch (role) {
+            case LANDING -> RoleKey.LANDING;
+            case DRIVE -> RoleKey.DRIVE;
+            case BOTH -> RoleKey.BOTH;
+        };
+    }
+
+    /** The cues of that role; those for both sides where the family has none of its own for it. */
+    List<String> cues(SolvedSetUp solved) {
+        var cues = words(solved.family().id()).cues();
+        var own = cues.of(roleKey(solved.role()));
+        return (own.isEmpty() ? cues.both() : own).stream().map(cue -> filled(cue, solved)).toList();
+    }
+
+    /** What is said for that role, else for both. */
+    Optional<String> byRole(Map<RoleKey, String> texts, SolvedSetUp solved) {
+        return Optional.ofNullable(texts.getOrDefault(roleKey(solved.role()), texts.get(RoleKey.BOTH)))
+                .map(text -> filled(text, solved));
+    }
+
+    /** {@code text} with its placeholders filled by the sides of the set-up. */
+    String filled(String text, SolvedSetUp solved) {
+        SetUp setUp = solved.setUp();
+        Side hand = setUp.loadHand().orElse(solved.side());
+        Side front = setUp.frontFoot().orElse(solved.side());
+        var sides = Map.of("side", solved.side(), "other", solved.side().other(), "hand", hand, "front", front, "rear", front.other());
+        String made = text;
+        for (var key : List.of("side", "other", "hand", "front", "rear")) {
+            String word = sides.get(key).word();
+            made = made.replace("{" + key + "}", word).replace("{" + capital(key) + "}", capital(word));
+        }
+        return made;
+    }
+
+    static String capital(String word) {
+        return word.isEmpty() ? word : word.substring(0, 1).toUpperCase(Locale.ROOT) + word.substring(1);
+    }
+
+    /** {@code mon}, {@code tue} … as specs and field names have it. */
+    static String dayKey(DayOfWeek day) {
+        return day.name().substring(0, 3).toLowerCase(Locale.ROOT);
+    }
+
+    static String yes(boolean truth) {
+        return truth ? "yes" : "no";
+    }
+}

@@ -1,0 +1,91 @@
+package contrapposto.compose;
+
+import contrapposto.prescribe.Plan;
+import contrapposto.quantity.Side;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The week tables: one a day, or one a day and run of eight weeks. Widths are finished, in mm.
+ *
+ * @param unit of the weights
+ */
+record WeeksModel(String unit, List<Table> tables) {
+    private static final int MOST_WEEKS = 8;
+    private static final double MEASURE = 178;
+    private static final double NAME = 51;
+    private static final double BADGE = 11;
+    private static final double WIDEST = 23.2;
+
+    /** @param key as {@code mon} */
+    record Table(String day, String key, String nameWidth, String badgeWidth, List<Column> columns, List<Exercise> exercises) { }
+
+    record Column(String number, String date, String spare, boolean easy, String width) { }
+
+    record Exercise(String id, String number, String name, String rest, List<Row> rows) { }
+
+    /** @param cells one a column; an absent dose is an exercise not done that week */
+    record Row(String badge, List<DoseModel> cells) { }
+
+    /**
+     * What one side does in one week.
+     *
+     * @param kind   weight, none (no weight), find (the client finds it) or off (not done that week)
+     * @param amount sets and repeats
+     * @param weight with its unit; {@code bare} without
+     * @param spare  where it is another number than the week's
+     */
+    record DoseModel(String kind, String amount, String weight, String bare, boolean heavier, Optional<String> spare, String rest) {
+        static final DoseModel OFF = new DoseModel("off", "", "", "", false, Optional.empty(), "");
+
+        static DoseModel of(Plan.Dose dose, int weekSpare, Units units) {
+            boolean loaded = dose.load().isPresent() && dose.load().getAsDouble() > 0;
+            return new DoseModel(dose.byEffort() ? "find" : loaded ? "weight" : "none", units.amount(dose.sets(), dose.reps(), dose.seconds()),
+                    loaded ? units.mass(dose.load().getAsDouble()) : "", loaded ? units.bareMass(dose.load().getAsDouble()) : "",
+                    dose.heavier(), dose.inReserve() == weekSpare ? Optional.empty() : Optional.of(Integer.toString(dose.inReserve())),
+                    units.seconds(dose.rest()));
+        }
+    }
+
+    static WeeksModel of(PlanWords words) {
+        var weeks = words.plan().weeks();
+        int tables = Math.ceilDiv(weeks.size(), MOST_WEEKS);
+        int each = tables == 0 ? 1 : Math.ceilDiv(weeks.size(), tables);
+        var made = new ArrayList<Table>();
+        for (int from = 0; from < weeks.size(); from += each) {
+            var run = weeks.subList(from, Math.min(weeks.size(), from + each));
+            words.plan().days().forEach(day -> table(words, day, run).ifPresent(made::add));
+        }
+        return new WeeksModel(words.units().massUnit(), made);
+    }
+
+    private static Optional<Table> table(PlanWords words, Plan.Day day, List<Plan.Week> run) {
+        double width = Math.min(WIDEST, (MEASURE - NAME - BADGE) / run.size());
+        double name = MEASURE - BADGE - width * run.size();
+        var columns = run.stream().map(w -> new Column(Integer.toString(w.number()), words.units().shortDay(w.starts()),
+                Integer.toString(w.inReserve()), w.easy(), millimetres(width))).toList();
+        var exercises = day.numbers().stream().map(words::exercise).map(e -> exercise(words, e, run))
+                .filter(e -> e.rows().stream().flatMap(r -> r.cells().stream()).anyMatch(c -> c != DoseModel.OFF)).toList();
+        return exercises.isEmpty() ? Optional.empty() : Optional.of(new Table(words.units().weekday(day.day()), PlanWords.dayKey(day.day()),
+                millimetres(name), millimetres(BADGE), columns, exercises));
+    }
+
+    private static Exercise exercise(PlanWords words, Plan.Exercise exercise, List<Plan.Week> run) {
+        var sides = exercise.sides();
+        var rows = PlanWords.rows(sides).stream().map(side -> new Row(PlanWords.badge(sides, side),
+                run.stream().map(week -> dose(words, exercise, side, week)).toList())).toList();
+        int rest = sides.values().getFirst().doses().getFirst().rest();
+        return new Exercise(exercise.id(), Integer.toString(exercise.number()), words.name(exercise.id()), words.units().seconds(rest), rows);
+    }
+
+    /** What that side does that week; {@link DoseModel#OFF} when it is not in it. */
+    static DoseModel dose(PlanWords words, Plan.Exercise exercise, Side side, Plan.Week week) {
+        return exercise.sides().on(side).doses().stream().filter(d -> d.week() == week.number()).findFirst()
+                .map(d -> DoseModel.of(d, week.inReserve(), words.units())).orElse(DoseModel.OFF);
+    }
+
+    static String millimetres(double width) {
+        return new java.math.BigDecimal(width).setScale(2, java.math.RoundingMode.HALF_UP).stripTrailingZeros().toPlainString();
+    }
+}
