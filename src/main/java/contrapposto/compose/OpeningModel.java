@@ -22,7 +22,7 @@ import java.util.stream.Collectors;
  */
 record OpeningModel(String title, String name, String code, String made, String start, String maker, String practice,
                     String contact, String useUntil, String until, Finding finding, String weeks, String perWeek,
-                    String firstSide, String secondSide, boolean oneVisit, boolean unanswered, boolean cautious, boolean young,
+                    String firstSide, String secondSide, boolean oneVisit, boolean unanswered, boolean cautious, boolean young, boolean pregnant,
                     List<String> limits, List<DayModel> days, WarmUp warmUp, List<NeedsModel.Need> needs) {
     /** Under this age someone grown up stands by: common practice, no source. */
     private static final int ADULT = 18;
@@ -54,7 +54,8 @@ record OpeningModel(String title, String name, String code, String made, String 
                 spec.practice().name(), spec.practice().contact(), units.date(plan.expires()), units.dayOfYear(plan.expires()),
                 finding(plan), Integer.toString(plan.weeks().size()), Integer.toString(plan.days().size()), plan.firstSide().word(),
                 plan.firstSide().other().word(), oneVisit, !plan.assessed().unanswered().isEmpty(), plan.assessed().cautious(),
-                client.age().isPresent() && client.age().getAsInt() < ADULT, limits, week(words), warmUp(words), NeedsModel.of(words));
+                client.age().isPresent() && client.age().getAsInt() < ADULT,
+                spec.screening().answers().getOrDefault("pregnant", false), limits, week(words), warmUp(words), NeedsModel.of(words));
     }
 
     private static Finding finding(Plan plan) {

@@ -1,0 +1,105 @@
+package contrapposto.compose;
+
+import contrapposto.check.CheckedSpec.Edition;
+import contrapposto.check.CheckedSpec.Paper;
+import contrapposto.check.CheckedSpec.Print;
+import contrapposto.document.Block;
+import contrapposto.document.Document;
+import contrapposto.figure.Drawing;
+import contrapposto.notice.Notice;
+import contrapposto.notice.Outcome;
+import contrapposto.notice.Span;
+import contrapposto.prescribe.Plan;
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Composes a handout: finished words go into templates, what the templates write is read back as blocks. */
+public final class Composer {
+    private static final int SAFETY_GROUPS = 3;
+
+    private final Templates templates;
+
+    public Composer(Templates templates) {
+        this.templates = templates;
+    }
+
+    /** Which handout is wanted. A withheld plan gives the referral page, whatever the edition. */
+    public record Order(Edition edition, Paper paper, Print print, boolean log) { }
+
+    /** The handout; refused with the template's line when a template has a slip, or leaves the safety panel out. */
+    public Outcome<Document> compose(Plan plan, Order order) {
+        var words = PlanWords.of(plan);
+        String folder = PlanWords.language(plan) + "/";
+        return Labels.read(templates, folder + "labels.ftlx").then(labels -> {
+            String template = folder + (plan.withheld() ? "referral" : Values.word(order.edition())) + ".ftlx";
+            return templates.run(template, model(words, order))
+                    .then(xml -> MarkupParser.parse(xml, template)
+                            .then(root -> read(root, Drawings.of(words, labels), template, plan))
+                            .map(written -> document(words, order, labels, xml, written)));
+        });
+    }
+
+    /** Everything templates may use. */
+    private static Map<String, Object> model(PlanWords words, Order order) {
+        var model = new LinkedHashMap<String, Object>();
+        model.put("plan", Values.of(OpeningModel.of(words)));
+        model.put("withLog", order.log());
+        if (words.plan().withheld()) {
+            model.put("referral", Values.of(ReferralModel.of(words)));
+            return model;
+        }
+        model.put("cards", Values.of(CardModel.all(words)));
+        model.put("weeks", Values.of(WeeksModel.of(words)));
+        model.put("log", Values.of(LogModel.of(words)));
+        model.put("coach", Values.of(CoachModel.of(words)));
+        return model;
+    }
+
+    private static Outcome<DocumentReader.Written> read(Piece.Element root, Map<String, Drawing> drawings, String template, Plan plan) {
+        var slips = new Slips();
+        var written = new DocumentReader(drawings, slips).read(root);
+        var notices = new java.util.ArrayList<Notice>(slips.found());
+        if (!plan.withheld() && !hasSafetyPanel(written)) {
+            notices.add(Notice.error("safety-panel-missing", Span.whole("templates/" + template),
+                    "the first page has no safety panel with " + SAFETY_GROUPS + " groups of points",
+                    "a practice may re-word the panel in `safety.ftlx`, but not leave it out"));
+        }
+        return Outcome.of(written, notices);
+    }
+
+    private static boolean hasSafetyPanel(DocumentReader.Written written) {
+        return written.parts().stream().limit(1).flatMap(p -> p.blocks().stream())
+                .anyMatch(b -> b instanceof Block.Opening opening && opening.safety().groups().size() >= SAFETY_GROUPS
+                        && opening.safety().groups().stream().noneMatch(g -> g.points().isEmpty()));
+    }
+
+    private static Document document(PlanWords words, Order order, Labels labels, String xml, DocumentReader.Written written) {
+        var practice = words.spec().practice();
+        var wording = new Document.Wording(labels.of("of"), labels.of("continued"), labels.of("left"), labels.of("right"), labels.of("both"),
+                labels.of("heavier"), labels.of("not-asked"));
+        return new Document(written.title(), practice.preparedBy().isEmpty() ? practice.name() : practice.preparedBy(), written.subject(),
+                PlanWords.language(words.plan()),
+                order.paper() == Paper.A4 ? Document.Paper.A4 : Document.Paper.LETTER,
+                order.print() == Print.PLAIN ? Document.Print.PLAIN : Document.Print.LARGE, written.footer(), wording,
+                words.spec().assessment().date(), identity(words.spec().sha256(), order, xml), written.parts(), Optional.empty());
+    }
+
+    /** The same for the same spec, order and templates. */
+    private static String identity(String spec, Order order, String xml) {
+        try {
+            var digest = MessageDigest.getInstance("SHA-256");
+            for (String part : List.of(spec, order.toString(), xml)) {
+                digest.update(part.getBytes(StandardCharsets.UTF_8));
+            }
+            return HexFormat.of().formatHex(digest.digest());
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException("Every Java has SHA-256.", e);
+        }
+    }
+}

@@ -1,0 +1,134 @@
+package contrapposto.compose;
+
+import contrapposto.body.SolvedPose.Mechanics;
+import contrapposto.prescribe.Plan;
+import contrapposto.quantity.Side;
+import contrapposto.quantity.Sided;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Why one exercise is set up and loaded as it is: a card of the coach's pages, as finished words.
+ *
+ * @param kind   pair, single or both
+ * @param halves left, right or both → the case for that half
+ */
+record ReasonsModel(String id, String number, String name, String kind, String purpose, Optional<String> single,
+                    Map<String, Case> halves, List<CoachModel.Statement> statements) {
+    /**
+     * @param phase   early-to-mid or mid-to-late; empty where no leg works
+     * @param numbers what was computed for this side
+     * @param lacks   what the equipment lacks
+     */
+    record Case(String side, String role, Optional<String> phase, List<Number> numbers, List<CoachModel.Statement> statements,
+                Optional<Second> second, Optional<String> lacks, boolean byCoach) { }
+
+    /** @param kind names what the value is; the template words it */
+    record Number(String kind, String value, String more) { }
+
+    /** @param lostOn what decided */
+    record Second(String summary, String lostOn) { }
+
+    static ReasonsModel of(PlanWords words, Plan.Exercise exercise) {
+        var sides = exercise.sides();
+        var halves = new LinkedHashMap<String, Case>();
+        for (Side side : PlanWords.rows(sides)) {
+            halves.put(PlanWords.badge(sides, side), half(words, sides.on(side), PlanWords.badge(sides, side)));
+        }
+        String kind = switch (sides) {
+            case Sided.Whole<?> whole -> "both";
+            case Sided.Each<?> each -> "pair";
+            case Sided.Only<?> only -> "single";
+        };
+        return new ReasonsModel(exercise.id(), Integer.toString(exercise.number()), words.name(exercise.id()), kind,
+                words.words(exercise.id()).purpose(),
+                sides instanceof Sided.Only<Plan.SidePlan> only ? Optional.of(only.side().word()) : Optional.empty(), halves,
+                CoachModel.Statement.of(exercise.reasons()));
+    }
+
+    private static Case half(PlanWords words, Plan.SidePlan side, String badge) {
+        var solved = side.solved();
+        var statements = new ArrayList<>(CoachModel.Statement.of(solved.reasons()));
+        statements.addAll(CoachModel.Statement.of(side.reasons()));
+        return new Case(badge, solved.role().word(), solved.phase().map(Values::word), numbers(words, side), statements,
+                solved.runnerUp().map(r -> new Second(r.summary(), r.lostOn())), solved.lacks(), solved.byCoach());
+    }
+
+    private static List<Number> numbers(PlanWords words, Plan.SidePlan side) {
+        var units = words.units();
+        Mechanics m = side.solved().pose().mechanics();
+        var rows = new Rows(units, new ArrayList<>());
+        rows.angle("shin", m.shinWorking(), m.shinStart());
+        rows.share(m.frontShare(), m.leftShare());
+        rows.plainAngle("knee-flexion", m.kneeFlexion());
+        rows.angle("lean", m.trunkLean(), Double.NaN);
+        rows.moment("hip", m.hipMoment());
+        rows.moment("knee", m.kneeMoment());
+        rows.moment("shoulder", m.shoulderMoment());
+        rows.moment("elbow", m.elbowMoment());
+        rows.turning("turn", m.turnMoment());
+        rows.turning("bend", m.sideMoment());
+        Units.known(m.rearKneeClear()).ifPresent(clear -> rows.add("rear-knee", units.length(Math.max(0, clear)), ""));
+        rows.plainAngle("line-of-pull", m.lineOfPull());
+        rows.load(side);
+        return rows.made();
+    }
+
+    private record Rows(Units units, List<Number> made) {
+        /** Below this a moment is not worth a line, N·m. */
+        private static final double SLIGHT = 0.5;
+
+        void add(String kind, String value, String more) {
+            made.add(new Number(kind, value, more));
+        }
+
+        void angle(String kind, double working, double start) {
+            Units.known(working).ifPresent(at -> add(kind, units.signedDegrees(at),
+                    Double.isNaN(start) ? "" : units.signedDegrees(start)));
+        }
+
+        void plainAngle(String kind, double degrees) {
+            Units.known(degrees).ifPresent(at -> add(kind, units.measured(Math.round(at), "deg"), ""));
+        }
+
+        void share(double front, double left) {
+            if (!Double.isNaN(front)) {
+                add("front-share", units.percent(front, 1), "");
+            } else {
+                Units.known(left).ifPresent(share -> add("left-share", units.percent(share, 1), ""));
+            }
+        }
+
+        void moment(String joint, double newtonMetres) {
+            if (Math.abs(newtonMetres) >= SLIGHT) {      // false for NaN
+                add(joint + "-moment", units.moment(newtonMetres), "");
+            }
+        }
+
+        /** A moment whose sign is told in words: left of zero is left for a turn, right for a bend. */
+        void turning(String kind, double newtonMetres) {
+            if (Math.abs(newtonMetres) >= SLIGHT) {
+                boolean left = kind.equals("turn") == newtonMetres > 0;
+                add(kind, units.moment(Math.abs(newtonMetres)), left ? "left" : "right");
+            }
+        }
+
+        void load(Plan.SidePlan side) {
+            var first = side.doses().getFirst();
+            side.capacity().ifPresent(capacity -> {
+                add("capacity", units.moment(capacity.moment()), capacity.joint());
+                add("one-rep-max", units.mass(capacity.oneRepMax()), capacity.formula());
+                add("load-exact", units.mass(tenths(capacity.exactLoad())), "");
+            });
+            first.load().ifPresent(load -> add("load", load > 0 ? units.mass(load) : "0", ""));
+            first.share().ifPresent(share -> add("share", units.percent(share, 1), ""));
+        }
+
+        private static double tenths(double value) {
+            return Math.round(value * 10) / 10.0;
+        }
+    }
+}
