@@ -22,7 +22,7 @@ import java.util.OptionalDouble;
  * @param single  the side of a one-sided exercise
  * @param instead what the other side of a one-sided exercise gets; empty when nothing answers it
  * @param swap    what to take when it hurts or the place is taken
- * @param working what the working position is called: down, up, press, pull …
+ * @param turned  whether doing it on the other side would turn the client the way they already turn
  */
 record CardModel(String id, String number, String name, String kind, String rest, String tempo, Optional<Weeks> from,
                  Map<String, HalfModel> halves, Optional<String> single, Optional<NamedExercise> instead, Optional<NamedExercise> swap,
@@ -72,7 +72,7 @@ record CardModel(String id, String number, String name, String kind, String rest
                 links(words, family.easier(), told.easier(), sample.solved()), links(words, family.harder(), told.harder(), sample.solved()),
                 told.cautions().stream().map(c -> words.filled(c, sample.solved())).toList(),
                 Optional.ofNullable(words.spec().choices().ownWords().get(exercise.id())),
-                words.plan().assessed().landing().isPresent());
+                words.plan().assessed().landing().isPresent() && family.turn().toward() != Family.Toward.NONE);
     }
 
     private static String kind(Sided<?> sides) {
@@ -137,7 +137,7 @@ record CardModel(String id, String number, String name, String kind, String rest
     private static Optional<String> shin(PlanWords words, SolvedSetUp solved) {
         OptionalDouble angle = Units.known(solved.pose().mechanics().shinWorking());
         double upright = words.plan().catalogue().rules().shinVertical();
-        return angle.isEmpty() ? Optional.empty()
+        return angle.isEmpty() || solved.setUp().workingLeg().isEmpty() ? Optional.empty()
                 : Optional.of(angle.getAsDouble() > upright ? "forward" : angle.getAsDouble() < -upright ? "back" : "upright");
     }
 }
