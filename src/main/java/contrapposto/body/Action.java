@@ -33,4 +33,19 @@ public sealed interface Action {
 
     /** Walking or marching with something held: drawn mid-stride. */
     record Walk(double stride) implements Action { }
+
+    /** The same in the mirror: turns change their sign. */
+    default Action mirrored() {
+        return switch (this) {
+            case ArmsMove(var start, var working, var lean) -> new ArmsMove(-start, -working, lean);
+            case PressUp(var elbow, var turn) -> new PressUp(elbow, -turn);
+            case KneeBend same -> same;
+            case HipFold same -> same;
+            case HeelRise same -> same;
+            case HipLift same -> same;
+            case StepUp same -> same;
+            case Squeeze same -> same;
+            case Walk same -> same;
+        };
+    }
 }

@@ -1,6 +1,5 @@
 package contrapposto.body;
 
-import contrapposto.quantity.Side;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
 
 /** What one arm does. Directions are unit vectors in a frame of the RIBS: x out of the breastbone, y left, z toward the neck. */
@@ -49,4 +48,25 @@ public sealed interface ArmTask {
 
     /** Lies under the head (side-lying) or in front as a prop. */
     record Pillow() implements ArmTask { }
+
+    /** The same for the other arm in the mirror. */
+    default ArmTask mirrored() {
+        return switch (this) {
+            case Reach(var direction, var elbow) -> new Reach(Pose.mirrored(direction), elbow);
+            case Press(var direction) -> new Press(Pose.mirrored(direction));
+            case Pull(var direction) -> new Pull(Pose.mirrored(direction));
+            case Hang same -> same;
+            case Rest same -> same;
+            case AtChest same -> same;
+            case AtShoulder same -> same;
+            case Overhead same -> same;
+            case OnSupport same -> same;
+            case Planted same -> same;
+            case Curl same -> same;
+            case Extend same -> same;
+            case DrawBack same -> same;
+            case Flat same -> same;
+            case Pillow same -> same;
+        };
+    }
 }

@@ -60,4 +60,25 @@ public sealed interface Base {
 
     /** Sitting on a seat of {@code height}, both feet flat. */
     record Seated(double height, double width) implements Base { }
+
+    /** The same in the mirror. */
+    default Base mirrored() {
+        return switch (this) {
+            case Split(var front, var stance, var width, var raise, var rear, var laces) ->
+                    new Split(front.other(), stance, width, raise, rear, laces);
+            case Staggered(var ahead, var stance, var width, var foot, var wedge, var up) ->
+                    new Staggered(ahead.other(), stance, width, foot.other(), wedge, up);
+            case Step(var up, var box, var width) -> new Step(up.other(), box, width);
+            case OneLeg(var standing) -> new OneLeg(standing.other());
+            case HalfKneeling(var down, var width) -> new HalfKneeling(down.other(), width);
+            case Plank(var left, var right, var width, var knees) -> new Plank(right, left, width, knees);
+            case SideLying(var below) -> new SideLying(below.other());
+            case Level same -> same;
+            case TallKneeling same -> same;
+            case KneelingAtSupport same -> same;
+            case AllFours same -> same;
+            case Supine same -> same;
+            case Seated same -> same;
+        };
+    }
 }

@@ -14,18 +14,20 @@ public enum Joint {
     NECK,
     HEAD_TOP;
 
+    private static final Joint[] ALL = values();
+    private static final int PARTS = Part.values().length;
+
     /** The kinds of joint that each side has. */
     public enum Part { HIP, KNEE, ANKLE, HEEL, BALL, TOE, SHOULDER, ELBOW, WRIST, HAND }
 
     /** The joint of {@code part} on {@code side}. */
     public static Joint of(Side side, Part part) {
-        return values()[part.ordinal() + (side == Side.LEFT ? 0 : Part.values().length)];
+        return ALL[part.ordinal() + (side == Side.LEFT ? 0 : PARTS)];
     }
 
     /** The joint that takes this one's place in the mirror; a midline joint is its own. */
     public Joint mirrored() {
-        int parts = Part.values().length;
-        return ordinal() >= 2 * parts ? this : values()[(ordinal() + parts) % (2 * parts)];
+        return ordinal() >= 2 * PARTS ? this : ALL[(ordinal() + PARTS) % (2 * PARTS)];
     }
 
     /** {@code left-hip}, {@code head-top}, … */

@@ -1,7 +1,6 @@
 package contrapposto.body;
 
 import contrapposto.quantity.Side;
-import org.hipparchus.geometry.euclidean.threed.Vector3D;
 
 /** An outside load. Masses in kg, lengths in m. */
 public sealed interface Load {
@@ -35,4 +34,18 @@ public sealed interface Load {
 
     /** A band: its force is not known, so it is drawn but not computed. */
     record Band(Side hand, double anchorHeight, double distance, boolean ahead) implements Load { }
+
+    /** The same in the mirror. */
+    default Load mirrored() {
+        return switch (this) {
+            case InHand(var hand, var mass) -> new InHand(hand.other(), mass);
+            case Cable(var hand, var mass, var ratio, var height, var distance, var ahead, var across) ->
+                    new Cable(hand.other(), mass, ratio, height, distance, ahead, -across);
+            case Band(var hand, var height, var distance, var ahead) -> new Band(hand.other(), height, distance, ahead);
+            case None same -> same;
+            case InEachHand same -> same;
+            case InBothHands same -> same;
+            case OnHips same -> same;
+        };
+    }
 }

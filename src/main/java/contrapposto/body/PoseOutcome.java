@@ -12,4 +12,13 @@ public sealed interface PoseOutcome {
      * @param by         by how much, in {@code unit}
      */
     record Impossible(String constraint, double by, String unit) implements PoseOutcome { }
+
+    /** The same in the mirror, words included. */
+    default PoseOutcome mirrored() {
+        return switch (this) {
+            case Solved(var pose) -> new Solved(pose.mirrored());
+            case Impossible(var words, var by, var unit) -> new Impossible(
+                    words.replace("left", "\0").replace("right", "left").replace("\0", "right"), by, unit);
+        };
+    }
 }

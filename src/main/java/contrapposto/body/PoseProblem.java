@@ -30,4 +30,25 @@ public record PoseProblem(Person person, Side working, Sided<JointLimits> limits
      * @param leanScale  degrees
      */
     public record Effort(double hip, double knee, double lean, double leanScale) { }
+
+    /** The same in the mirror: left and right change places. */
+    public PoseProblem mirrored() {
+        return new PoseProblem(person, working.other(), swapped(limits), base.mirrored(), action.mirrored(),
+                right.mirrored(), left.mirrored(), load.mirrored(), hipShift, handSupport, swapped(pressure), effort);
+    }
+
+    /** The same set-up with another load. */
+    public PoseProblem withLoad(Load other) {
+        return new PoseProblem(person, working, limits, base, action, left, right, other, hipShift, handSupport,
+                pressure, effort);
+    }
+
+    /** What the arm of {@code side} does. */
+    public ArmTask arm(Side side) {
+        return side == Side.LEFT ? left : right;
+    }
+
+    private static <T> Sided<T> swapped(Sided<T> sides) {
+        return new Sided.Each<>(sides.on(Side.RIGHT), sides.on(Side.LEFT));
+    }
 }

@@ -40,4 +40,30 @@ public sealed interface Prop {
 
     /** A head rest. */
     record Pillow(Vector3D low, Vector3D high) implements Prop { }
+
+    /** The same in the mirror: y changes sign, hands and feet change sides, {@code low} stays the lower corner. */
+    default Prop mirrored() {
+        return switch (this) {
+            case Box(var low, var high) -> new Box(flipped(low, high), flipped(high, low));
+            case Bench(var low, var high) -> new Bench(flipped(low, high), flipped(high, low));
+            case Chair(var low, var high) -> new Chair(flipped(low, high), flipped(high, low));
+            case Mat(var low, var high) -> new Mat(flipped(low, high), flipped(high, low));
+            case Pillow(var low, var high) -> new Pillow(flipped(low, high), flipped(high, low));
+            case Wedge(var foot, var heel, var toe, var yLow, var yHigh, var floor, var height) ->
+                    new Wedge(foot.other(), heel, toe, -yHigh, -yLow, floor, height);
+            case Wall(var x, var yLow, var yHigh, var height) -> new Wall(x, -yHigh, -yLow, height);
+            case Rail(var from, var to) -> new Rail(Pose.mirrored(from), Pose.mirrored(to));
+            case Column(var pulley, var hand) -> new Column(Pose.mirrored(pulley), hand.other());
+            case BandAnchor(var anchor, var hand) -> new BandAnchor(Pose.mirrored(anchor), hand.other());
+            case Dumbbell(var hand, var axis) -> new Dumbbell(hand.other(), Pose.mirrored(axis));
+            case Kettlebell(var hand, var both) -> new Kettlebell(hand.other(), both);
+            case Barbell(var centre) -> new Barbell(Pose.mirrored(centre));
+            case Cushion(var centre) -> new Cushion(Pose.mirrored(centre));
+        };
+    }
+
+    /** The corner with {@code corner}'s x and z and the mirrored y of {@code opposite}. */
+    private static Vector3D flipped(Vector3D corner, Vector3D opposite) {
+        return new Vector3D(corner.getX(), -opposite.getY() + 0.0, corner.getZ());
+    }
 }

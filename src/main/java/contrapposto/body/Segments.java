@@ -1,5 +1,7 @@
 package contrapposto.body;
 
+import contrapposto.quantity.Sex;
+
 /**
  * Segment lengths in metres and the joint spacing of one person.
  *
@@ -19,4 +21,45 @@ package contrapposto.body;
  */
 public record Segments(double thigh, double shank, double ankleHeight, double foot, double heelToAnkle,
                        double heelToBall, double trunk, double neckHead, double upperArm, double forearm, double hand,
-                       double hipSpacing, double shoulderSpacing) { }
+                       double hipSpacing, double shoulderSpacing) {
+    /** Neck (between the shoulders) to the top of the head, share of stature: 1 − 0.818 (Drillis and Contini). */
+    static final double NECK_HEAD = 0.182;
+    /** Joint centres above the support they rest on, shares of stature (drawing study of this project: house). */
+    static final double KNEE_RADIUS = 0.031;
+    static final double ELBOW_RADIUS = 0.0205;
+    static final double PALM_HEIGHT = 0.018;
+    static final double LACES_HEIGHT = 0.025;
+    /** Grip centre ahead of the wrist, share of stature (drawing study: house). */
+    static final double GRIP = 0.046;
+
+    /** Distance between the hip joints per width between the front iliac spines: Bell 1989, 2 × 36 %. */
+    private static final double HIPS_PER_SPINES = 0.72;
+    /** Width between the spines (255.7 mm at 1741 mm, de Leva's men) per bicristal breadth (0.1569, ANSUR II men). */
+    private static final double SPINES_PER_CRESTS = 255.7 / 1741 / 0.1569;
+    /** The shoulder joint lies this far inward of the acromion, share of stature, a side: house. */
+    private static final double ACROMION_TO_JOINT = 0.011;
+
+    /**
+     * Lengths from stature alone: Drillis and Contini 1966 through Winter 2009, Fig. 4.1; joint spacing from ANSUR II
+     * (bicristal and biacromial breadth by sex, the mean of both where unstated). Along the sole: ball at 0.72 of the
+     * foot, ankle 0.038 of stature ahead of the heel (house).
+     *
+     * @param stature m
+     */
+    public static Segments of(double stature, Sex sex) {
+        double crests = switch (sex) {
+            case MALE -> 0.1569;
+            case FEMALE -> 0.1679;
+            case UNSTATED -> (0.1569 + 0.1679) / 2;
+        };
+        double acromions = switch (sex) {
+            case MALE -> 0.2368;
+            case FEMALE -> 0.2244;
+            case UNSTATED -> (0.2368 + 0.2244) / 2;
+        };
+        return new Segments(0.245 * stature, 0.246 * stature, 0.039 * stature, 0.152 * stature, 0.038 * stature,
+                0.72 * 0.152 * stature, 0.288 * stature, NECK_HEAD * stature, 0.186 * stature, 0.146 * stature,
+                0.108 * stature, crests * SPINES_PER_CRESTS * HIPS_PER_SPINES * stature,
+                (acromions - 2 * ACROMION_TO_JOINT) * stature);
+    }
+}

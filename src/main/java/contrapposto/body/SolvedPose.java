@@ -39,8 +39,28 @@ public record SolvedPose(Pose start, Pose working, Mechanics mechanics, List<Pro
         public Mechanics {
             forces = List.copyOf(forces);
         }
+
+        /** The same in the mirror. */
+        Mechanics mirrored() {
+            return new Mechanics(shinStart, shinWorking, frontShare, 1 - leftShare, trunkLean, kneeFlexion, hipMoment,
+                    kneeMoment, shoulderMoment, elbowMoment, -turnMoment, -sideMoment, rearKneeClear, lineOfPull,
+                    Pose.mirrored(massCentreStart), Pose.mirrored(massCentreWorking),
+                    forces.stream().map(Force::mirrored).toList());
+        }
     }
 
     /** A force on the body in the working position; gravity is not listed. */
-    public record Force(String what, Vector3D at, Vector3D newton) { }
+    public record Force(String what, Vector3D at, Vector3D newton) {
+        Force mirrored() {
+            String other = what.startsWith("left-") ? "right-" + what.substring(5)
+                    : what.startsWith("right-") ? "left-" + what.substring(6) : what;
+            return new Force(other, Pose.mirrored(at), Pose.mirrored(newton));
+        }
+    }
+
+    /** The same set-up in the mirror: left and right change places. */
+    public SolvedPose mirrored() {
+        return new SolvedPose(start.mirrored(), working.mirrored(), mechanics.mirrored(),
+                props.stream().map(Prop::mirrored).toList());
+    }
 }

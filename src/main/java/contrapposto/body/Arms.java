@@ -1,0 +1,145 @@
+package contrapposto.body;
+
+import contrapposto.body.Joint.Part;
+import contrapposto.quantity.Side;
+import org.hipparchus.geometry.euclidean.threed.Vector3D;
+
+/**
+ * Places both arms of a skeleton whose trunk is placed, as the problem's {@link ArmTask}s say. Lengths in the shapes
+ * below are shares of stature; they are the drawing study's (house).
+ *
+ * @param leftHand  where the left wrist is if the base gives it a place (palm on floor or support), else the origin
+ * @param rightHand the same for the right
+ */
+record Arms(PoseProblem problem, Vector3D leftHand, Vector3D rightHand) {
+    /** Arms whose hands touch nothing. */
+    static Arms free(PoseProblem problem) {
+        return new Arms(problem, Vector3D.ZERO, Vector3D.ZERO);
+    }
+
+    void place(Skeleton skeleton, Position position) {
+        place(skeleton, Side.LEFT, problem.left(), position);
+        place(skeleton, Side.RIGHT, problem.right(), position);
+    }
+
+    private void place(Skeleton k, Side side, ArmTask task, Position position) {
+        double out = side.sign();
+        double h = problem.person().stature();
+        Torso torso = k.torso();
+        switch (task) {
+            case ArmTask.Hang hang -> hang(k, side);
+            case ArmTask.Rest rest -> onHip(k, side);
+            case ArmTask.AtChest chest -> k.reach(side,
+                    near(k.at(Joint.NECK), torso, 0.105 * h, out * 0.035 * h, -0.105 * h),
+                    torso.fromRibs(0.2, out * 0.5, -1), torso.fromRibs(0.40, -out * 0.50, 0.75).normalize());
+            case ArmTask.AtShoulder shoulder -> atShoulder(k, side);
+            case ArmTask.Overhead overhead -> {
+                if (position == Position.START) {
+                    atShoulder(k, side);
+                } else {
+                    Vector3D up = new Vector3D(0.06, out * 0.06, 1).normalize();
+                    k.arm(side, up, up, up);
+                }
+            }
+            case ArmTask.OnSupport support -> k.reach(side, hand(side), torso.fromRibs(-0.5, out, -0.8),
+                    new Vector3D(0.95, 0, -0.3).normalize());
+            case ArmTask.Planted planted -> k.reach(side, hand(side), torso.fromRibs(0, out * 0.5, -1), Vector3D.PLUS_I);
+            case ArmTask.Reach(var direction, var startElbow) -> along(k, side, direction, position.pick(startElbow, 4),
+                    torso.fromRibs(-0.1, out * 0.5, -1));
+            case ArmTask.Press(var direction) -> along(k, side, direction, position.pick(118, 8),
+                    position == Position.START ? torso.fromRibs(-1, out * 0.6, -0.5) : torso.fromRibs(0, out * 0.6, -1));
+            case ArmTask.Pull(var direction) -> {
+                if (position == Position.START) {
+                    along(k, side, direction, 8, torso.fromRibs(0, out * 0.5, -1));
+                } else {
+                    drawnBack(k, side, direction);
+                }
+            }
+            case ArmTask.Curl(var from, var to, var supported) -> {
+                Vector3D upper = supported ? torso.fromRibs(0.80, out * 0.10, -0.60).normalize()
+                        : torso.fromRibs(0.04, out * 0.12, -1).normalize();
+                bend(k, side, upper, position.pick(from, to), torso.ribsForward());
+            }
+            case ArmTask.Extend(var from, var to, var armBack) -> {
+                Vector3D upper = torso.fromRibs(-Degrees.sin(armBack), out * 0.08, -Degrees.cos(armBack)).normalize();
+                bend(k, side, upper, position.pick(from, to), torso.ribsForward());
+            }
+            case ArmTask.DrawBack back -> {
+                if (position == Position.START) {
+                    along(k, side, new Vector3D(0.95, 0, -0.15), 15, torso.fromRibs(0, out * 0.4, -1));
+                } else {
+                    drawnBack(k, side, Vector3D.PLUS_I);
+                }
+            }
+            case ArmTask.Flat flat -> beside(k, side);
+            case ArmTask.Pillow pillow -> beside(k, side);
+        }
+    }
+
+    private Vector3D hand(Side side) {
+        return side == Side.LEFT ? leftHand : rightHand;
+    }
+
+    /** A weight hangs straight down; the arm is a little away from the trunk and hardly bent. */
+    private static void hang(Skeleton k, Side side) {
+        double out = side.sign();
+        Vector3D forearm = new Vector3D(0.06, out * 0.04, -1).normalize();
+        k.arm(side, new Vector3D(-0.05, out * 0.11, -1).normalize(), forearm, forearm);
+    }
+
+    private void onHip(Skeleton k, Side side) {
+        double out = side.sign();
+        double h = problem.person().stature();
+        Torso torso = k.torso();
+        Vector3D forward = torso.forward();
+        Vector3D wrist = new Vector3D(1, k.at(side, Part.HIP), 0.045 * h, torso.up(), 0.012 * h, forward)
+                .add(out * 0.048 * h, torso.left());
+        k.reach(side, wrist, new Vector3D(-0.5, forward, out, torso.left()),
+                new Vector3D(0.8, forward, -0.5, torso.up()).normalize());
+    }
+
+    private void atShoulder(Skeleton k, Side side) {
+        double out = side.sign();
+        double h = problem.person().stature();
+        Torso torso = k.torso();
+        k.reach(side, near(k.at(side, Part.SHOULDER), torso, 0.075 * h, out * 0.025 * h, 0.005 * h),
+                torso.fromRibs(0.25, out * 0.45, -1), torso.fromRibs(0.1, -out * 0.1, 1).normalize());
+    }
+
+    /** The hand on a straight line from the shoulder, elbow bent. @param direction in the ribs' frame */
+    private void along(Skeleton k, Side side, Vector3D direction, double elbow, Vector3D pole) {
+        Segments lengths = problem.person().segments();
+        Vector3D line = k.torso().fromRibs(direction).normalize();
+        double span = TwoLink.span(lengths.upperArm(), lengths.forearm(), elbow);
+        k.reach(side, new Vector3D(1, k.at(side, Part.SHOULDER), span, line), pole, line);
+    }
+
+    /** The elbow behind the trunk, the forearm along the line of pull. */
+    private static void drawnBack(Skeleton k, Side side, Vector3D direction) {
+        Torso torso = k.torso();
+        Vector3D line = torso.fromRibs(direction).normalize();
+        Vector3D upper = new Vector3D(-0.55, line, 1, torso.fromRibs(0, side.sign() * 0.30, -0.80)).normalize();
+        k.arm(side, upper, line, line);
+    }
+
+    /** The forearm turned from the line of the upper arm by {@code flexion} toward {@code front}. */
+    private static void bend(Skeleton k, Side side, Vector3D upper, double flexion, Vector3D front) {
+        Vector3D across = front.subtract(upper.scalarMultiply(front.dotProduct(upper))).normalize();
+        Vector3D forearm = new Vector3D(Degrees.cos(flexion), upper, Degrees.sin(flexion), across);
+        k.arm(side, upper, forearm, forearm);
+    }
+
+    /** Palm down beside the pelvis of a body that lies on its back. */
+    private void beside(Skeleton k, Side side) {
+        double out = side.sign();
+        double h = problem.person().stature();
+        Vector3D shoulder = k.at(side, Part.SHOULDER);
+        Vector3D wrist = new Vector3D(shoulder.getX() + 0.30 * h, shoulder.getY() + out * 0.07 * h, Segments.PALM_HEIGHT * h);
+        k.reach(side, wrist, new Vector3D(0, out, 0.25), new Vector3D(1, 0, -0.05).normalize());
+    }
+
+    /** A place given in the ribs' axes from {@code from}. */
+    private static Vector3D near(Vector3D from, Torso torso, double forward, double left, double up) {
+        return from.add(torso.fromRibs(forward, left, up));
+    }
+}

@@ -1,0 +1,124 @@
+package contrapposto.body;
+
+import contrapposto.body.Joint.Part;
+import contrapposto.quantity.Side;
+import java.util.List;
+import org.hipparchus.geometry.euclidean.threed.Vector3D;
+
+/** Solves the problems of a body on its feet. */
+final class Upright {
+    /** What may be left of a breach: a hundredth of 2° or of 4 mm. */
+    private static final double SLACK = 0.01;
+    private static final int DEPTH_ROUNDS = 7;
+
+    private final PoseProblem problem;
+    private final Loads loads;
+    private final Standing standing;
+
+    private Upright(PoseProblem problem, Loads loads, Standing standing) {
+        this.problem = problem;
+        this.loads = loads;
+        this.standing = standing;
+    }
+
+    static PoseOutcome solve(PoseProblem asked) {
+        PoseProblem problem = Support.given(asked);
+        Loads loads = Loads.of(problem.load(), middle(problem));
+        var hands = Support.forces(problem);
+        var free = new Upright(problem, loads, new Standing(problem, Arms.free(problem), loads, hands));
+        StanceTrial start = free.start();
+        StanceTrial working = free.working();
+        if (!hands.isEmpty()) {
+            Arms held = Support.reached(problem, start.skeleton, working.skeleton);
+            var steadied = new Upright(problem, loads, new Standing(problem, held, loads, hands));
+            start = steadied.start();
+            working = steadied.working();
+            return steadied.outcome(start, working, held);
+        }
+        return free.outcome(start, working, Arms.free(problem));
+    }
+
+    private static double middle(PoseProblem problem) {
+        Footing footing = Footing.of(problem, problem.base(), Position.START);
+        Segments lengths = problem.person().segments();
+        double lead = Stance.reference(footing.foot(footing.lead()).orElseThrow(), lengths).getX();
+        return footing.foot(footing.lead().other())
+                .map(other -> (lead + Stance.reference(other, lengths).getX()) / 2).orElse(lead);
+    }
+
+    private StanceTrial start() {
+        return standing.best(Stances.of(problem, Position.START, 0), Position.START);
+    }
+
+    /** At the declared depth, or less deep where a limit or the rear knee stops it. */
+    private StanceTrial working() {
+        if (!(problem.action() instanceof Action.KneeBend(var kneeFlexion, var rearKneeClear))) {
+            return standing.best(Stances.of(problem, Position.WORKING, 0), Position.WORKING);
+        }
+        Stance first = Stances.of(problem, Position.WORKING, 0);
+        double knee = Math.min(kneeFlexion, problem.limits().on(first.lead()).kneeFlexion() - 2 * StanceTrial.MARGIN);
+        StanceTrial best = bent(knee);
+        if (!(problem.base() instanceof Base.Split split)) {
+            return stoppedByFreeFoot(best, knee);
+        }
+        Side rear = split.front().other();
+        double least = rearKneeClear + Segments.KNEE_RADIUS * problem.person().stature();
+        double excess = best.skeleton.at(rear, Part.KNEE).getZ() - least;
+        double slope = -0.006 * problem.person().stature();
+        for (int round = 0; round < DEPTH_ROUNDS && excess < -1e-4; round++) {
+            double shallower = Math.max(knee - Math.min(25, Math.abs(excess / slope) + 0.02), 5);
+            StanceTrial next = bent(shallower);
+            double left = next.skeleton.at(rear, Part.KNEE).getZ() - least;
+            if (left > excess) {
+                slope = (left - excess) / (shallower - knee);
+            }
+            best = next;
+            knee = shallower;
+            excess = left;
+        }
+        return best;
+    }
+
+    /** A step down ends where the free foot meets the floor. */
+    private StanceTrial stoppedByFreeFoot(StanceTrial deepest, double knee) {
+        StanceTrial best = deepest;
+        double bend = knee;
+        for (int round = 0; round < 40 && best.breaches(0).beyond(SLACK) && bend > 20
+                && problem.base() instanceof Base.Step; round++) {
+            bend -= 2;
+            best = bent(bend);
+        }
+        return best;
+    }
+
+    private StanceTrial bent(double knee) {
+        return standing.best(Stances.of(problem, Position.WORKING, knee), Position.WORKING);
+    }
+
+    private PoseOutcome outcome(StanceTrial start, StanceTrial working, Arms arms) {
+        for (StanceTrial trial : List.of(working, start)) {
+            Breaches breaches = trial.breaches(0);
+            if (breaches.beyond(SLACK)) {
+                return breaches.worst();
+            }
+        }
+        return new PoseOutcome.Solved(new SolvedPose(start.skeleton.pose(Vector3D.PLUS_I),
+                working.skeleton.pose(Vector3D.PLUS_I), mechanics(start, working),
+                Props.upright(problem, working.skeleton, loads, arms)));
+    }
+
+    private SolvedPose.Mechanics mechanics(StanceTrial start, StanceTrial working) {
+        Footing footing = Footing.of(problem, problem.base(), Position.WORKING);
+        Side lead = footing.lead();
+        boolean both = footing.foot(lead.other()).isPresent();
+        double share = working.leadShare();
+        double frontShare = both && footing.front().isPresent()
+                ? footing.front().get() == lead ? share : 1 - share : Double.NaN;
+        double rearKnee = problem.base() instanceof Base.Split split
+                ? working.skeleton.at(split.front().other(), Part.KNEE).getZ()
+                        - Segments.KNEE_RADIUS * problem.person().stature()
+                : Double.NaN;
+        return Report.of(problem, lead, start.skeleton, working.statics(), start.centre(), working.centre(), frontShare,
+                lead == Side.LEFT ? share : 1 - share, rearKnee);
+    }
+}
