@@ -94,7 +94,7 @@ public record Family(String id, Stage stage, CapacityGroup group, Works works, S
      * @param rearRaise     whether the rear foot may be raised
      * @param heelWedge     whether a wedge may go under the working heel
      * @param raise         whether what the base rests on (hand, both feet, seat, step) needs a box or bench, and its range
-     * @param pulleyFrom    lowest height of the pulley as a share of stature; both 0 without a cable
+     * @param pulleyFrom    lowest height of the pulley as a share of stature; both 0 without a cable or band
      * @param pulleyTo      highest
      * @param pulleyDistance from the pelvis to the pulley along x, as a share of stature; set-up may vary it for the slope
      * @param pulleyAhead   whether the person faces the pulley (pulls) or has it behind (presses)

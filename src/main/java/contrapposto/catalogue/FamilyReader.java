@@ -105,24 +105,24 @@ final class FamilyReader {
         try (var l = f.fields("levers")) {
             var stance = l.range("stance", false);
             var raise = l.range("raise", false);
-            boolean cable = l.has("pulley");
+            boolean line = l.has("pulley");
             var none = new HouseRules.Range(0, 0);
             var implementsList = l.words("implements", Implement.class);
             if (implementsList.isEmpty()) {
                 l.wrong(l.at("implements"), "no implement is given", "write `implements: [body-weight]` if none is used");
             }
-            if (cable != implementsList.contains(Implement.CABLE)) {
-                l.wrong(l.at("implements"), "a cable and its `pulley` go together", "give both or neither");
+            if (line != (implementsList.contains(Implement.CABLE) || implementsList.contains(Implement.BAND))) {
+                l.wrong(l.at("implements"), "a cable or band and its `pulley` go together", "give both or neither");
             }
-            try (var pulley = cable ? l.fields("pulley") : new Fields(new YamlNode.Mapping(l.span(), List.of()), notices)) {
-                var height = cable ? pulley.range("height", true) : none;
-                var slope = cable ? pulley.range("slope", true) : none;
-                double distance = cable ? pulley.number("distance") : 0;
+            try (var pulley = line ? l.fields("pulley") : new Fields(new YamlNode.Mapping(l.span(), List.of()), notices)) {
+                var height = line ? pulley.range("height", true) : none;
+                var slope = line ? pulley.range("slope", true) : none;
+                double distance = line ? pulley.number("distance") : 0;
                 return new Levers(set(l.words("working-foot", FootPlace.class), FootPlace.class), l.yes("kickstand"),
                         set(l.words("load-hands", LoadHand.class), LoadHand.class), implementsList, stance.low(),
                         stance.high(), l.number("width", 0), l.yes("front-raise"), l.yes("rear-raise"),
                         l.yes("heel-wedge"), new Raise(raise.low(), raise.high()), height.low(), height.high(),
-                        slope.low(), slope.high(), distance, cable && pulley.yes("ahead"), l.yes("hip-shift"),
+                        slope.low(), slope.high(), distance, line && pulley.yes("ahead"), l.yes("hip-shift"),
                         l.yes("hand-support"), needs(l));
             }
         }
