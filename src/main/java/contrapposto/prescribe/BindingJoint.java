@@ -1,15 +1,14 @@
 package contrapposto.prescribe;
 
+import contrapposto.body.PoseProblem.Effort;
 import contrapposto.body.SolvedPose.Mechanics;
-import contrapposto.catalogue.CapacityGroup;
-import java.util.List;
 import java.util.Locale;
 
 /** A joint whose moment can measure strength. */
 enum BindingJoint {
     HIP, KNEE, SHOULDER, ELBOW;
 
-    /** Size of the moment this joint bears, N·m. For hip and knee an extensor moment; one that flexes counts as nothing. */
+    /** Moment this joint bears, N·m. Of hip and knee the extensor moment; one that flexes counts as nothing. */
     double moment(Mechanics mechanics) {
         return switch (this) {
             case HIP -> Math.max(0, mechanics.hipMoment());
@@ -19,17 +18,16 @@ enum BindingJoint {
         };
     }
 
-    String word() {
-        return name().toLowerCase(Locale.ROOT);
+    /** c of this leg joint, N·m per kg of body mass, with which joints are compared. */
+    double scale(Effort effort) {
+        return switch (this) {
+            case HIP -> effort.hip();
+            case KNEE -> effort.knee();
+            case SHOULDER, ELBOW -> throw new IllegalArgumentException("Only leg joints are compared, not the " + word() + ".");
+        };
     }
 
-    /** The joints that may bind in a group; none where no moment is computed. */
-    static List<BindingJoint> of(CapacityGroup group) {
-        return switch (group) {
-            case KNEE_BEND, HINGE -> List.of(HIP, KNEE);
-            case PRESS, PULL -> List.of(SHOULDER);
-            case CURL, EXTENSION -> List.of(ELBOW);
-            case CALF, CARRY, NONE -> List.of();
-        };
+    String word() {
+        return name().toLowerCase(Locale.ROOT);
     }
 }

@@ -22,6 +22,8 @@ final class Demand {
     /** Loads are solved to this, kg. */
     private static final double EXACT = 0.05;
     private static final int STEPS = 60;
+    /** Where the search for a load begins, kg. */
+    private static final double FIRST_GUESS = 10;
 
     private final PoseProblem problem;
     private final Function<PoseProblem, PoseOutcome> solver;
@@ -47,48 +49,61 @@ final class Demand {
         });
     }
 
-    /** The moment of {@code joint} under {@code load}, N·m. */
-    OptionalDouble moment(BindingJoint joint, double load) {
-        return pose(load).map(pose -> OptionalDouble.of(joint.moment(pose.mechanics()))).orElse(OptionalDouble.empty());
+    /** The leg joint with the largest |M| ÷ c under {@code load}: the one that binds. */
+    Optional<BindingJoint> binding(double load) {
+        return pose(load).map(pose -> scaled(BindingJoint.HIP, pose) >= scaled(BindingJoint.KNEE, pose)
+                ? BindingJoint.HIP : BindingJoint.KNEE);
     }
 
     /**
-     * The load under which {@code joint} bears {@code moment}, to 0.05 kg; never beyond it, so that what rests on the answer
-     * asks at most {@code moment}. Zero when the body alone asks as much; empty when no load up to 400 kg asks it or a pose
-     * is missing on the way. By false position on a bracket, whose end that is too light is the answer.
+     * How hard the legs work under {@code load}: the largest |M| ÷ c of hip and knee, in kg. It counts body mass and load,
+     * and compares set-ups in which different joints bind.
      */
-    OptionalDouble loadFor(BindingJoint joint, double moment) {
-        var atNothing = moment(joint, 0);
-        if (atNothing.isEmpty() || atNothing.getAsDouble() >= moment) {
+    OptionalDouble strain(double load) {
+        return pose(load).map(pose -> OptionalDouble.of(Math.max(scaled(BindingJoint.HIP, pose),
+                scaled(BindingJoint.KNEE, pose)))).orElse(OptionalDouble.empty());
+    }
+
+    private double scaled(BindingJoint joint, SolvedPose pose) {
+        return joint.moment(pose.mechanics()) / joint.scale(problem.effort());
+    }
+
+    /**
+     * The load that asks {@code strain}, to 0.05 kg; never beyond it, so that what rests on the answer asks at most that.
+     * Zero when the body alone asks as much; empty when no load up to 400 kg asks it or a pose is missing on the way.
+     */
+    OptionalDouble loadFor(double strain) {
+        var atNothing = strain(0);
+        if (atNothing.isEmpty() || atNothing.getAsDouble() >= strain) {
             return atNothing.isEmpty() ? atNothing : OptionalDouble.of(0);
         }
         double low = 0;
-        double below = atNothing.getAsDouble() - moment;
-        double high = 10;
-        var reached = moment(joint, high);
-        while (reached.isPresent() && reached.getAsDouble() < moment && high < MOST) {
+        double below = atNothing.getAsDouble() - strain;
+        double high = FIRST_GUESS;
+        var reached = strain(high);
+        while (reached.isPresent() && reached.getAsDouble() < strain && high < MOST) {
             low = high;
-            below = reached.getAsDouble() - moment;
+            below = reached.getAsDouble() - strain;
             high *= 2;
-            reached = moment(joint, high);
+            reached = strain(high);
         }
-        return reached.isEmpty() || reached.getAsDouble() < moment ? OptionalDouble.empty()
-                : OptionalDouble.of(between(joint, moment, low, below, high, reached.getAsDouble() - moment));
+        return reached.isEmpty() || reached.getAsDouble() < strain ? OptionalDouble.empty()
+                : OptionalDouble.of(between(strain, low, below, high, reached.getAsDouble() - strain));
     }
 
-    /** Illinois variant of false position: an end that stays put twice counts half. */
-    private double between(BindingJoint joint, double moment, double from, double below, double to, double above) {
+    /** False position on a bracket, Illinois variant: an end that stays put counts half. The light end is the answer. */
+    private double between(double strain, double from, double below, double to, double above) {
         double low = from;
         double high = to;
         double lowMiss = below;
         double highMiss = above;
         for (int step = 0; step < STEPS && high - low > EXACT; step++) {
             double guess = Math.clamp(low - lowMiss * (high - low) / (highMiss - lowMiss), low + EXACT / 3, high - EXACT / 3);
-            var here = moment(joint, guess);
+            var here = strain(guess);
             if (here.isEmpty()) {
                 return low;
             }
-            double miss = here.getAsDouble() - moment;
+            double miss = here.getAsDouble() - strain;
             if (miss > 0) {
                 high = guess;
                 highMiss = miss;
@@ -102,9 +117,9 @@ final class Demand {
         return low;
     }
 
-    /** {@code load} with another mass per implement. */
+    /** {@code load} with another mass per implement; nothing held when that is zero. */
     static Load loaded(Load load, double mass) {
-        return switch (load) {
+        return mass <= 0 ? new Load.None() : switch (load) {
             case Load.None none -> none;
             case Load.InHand inHand -> new Load.InHand(inHand.hand(), mass);
             case Load.InEachHand each -> new Load.InEachHand(mass);

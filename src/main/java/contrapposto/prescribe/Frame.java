@@ -1,0 +1,35 @@
+package contrapposto.prescribe;
+
+import contrapposto.catalogue.Family;
+import contrapposto.catalogue.HouseRules.Range;
+import contrapposto.prescribe.Plan.Dose;
+import contrapposto.prescribe.Plan.Week;
+import java.util.OptionalDouble;
+
+/**
+ * What every dose of an exercise has in common, whatever loads it.
+ *
+ * @param family what the catalogue says about its dose
+ * @param sets   per side and session in a week that is not easy
+ * @param rest   seconds
+ * @param rise   least and greatest rise of the load counted in one step
+ * @param slower whether the weight waits until the reps were held twice
+ */
+record Frame(Family.Dose family, int sets, int rest, RepCurve curve, Range rise, boolean slower) {
+    /** Repeats to spare beyond which nobody can judge; more than this is not printed. */
+    static final int MOST_RESERVE = 5;
+
+    int sets(Week week) {
+        return week.easy() ? Math.max(1, sets - 1) : sets;
+    }
+
+    /** Repeats to spare: as the week has it, in the first week of an exercise at least three. */
+    static int reserve(Week week, boolean first) {
+        return first ? Math.max(Calendar.FIRST_WEEK_RESERVE, week.inReserve()) : week.inReserve();
+    }
+
+    Dose unweighed(Week week, int reps, int seconds, boolean byEffort, int reserve) {
+        return new Dose(week.number(), sets(week), reps, seconds, OptionalDouble.empty(), byEffort, reserve, family.tempo(),
+                rest, false, OptionalDouble.empty());
+    }
+}

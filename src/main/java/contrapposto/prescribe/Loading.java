@@ -1,0 +1,82 @@
+package contrapposto.prescribe;
+
+import contrapposto.assess.Reason;
+import contrapposto.assess.Reason.Source;
+import contrapposto.catalogue.HouseRules.Range;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/**
+ * The first weight of a side: the one that asks the wanted share, and what became of it among the weights that exist.
+ *
+ * @param exact   kg per implement, before rounding down
+ * @param load    that exists, at most {@code exact}; 0 is body weight
+ * @param warning for the coach, where the first week cannot be as wanted
+ */
+record Loading(double exact, double load, List<Reason> reasons, Optional<String> warning) {
+
+    /** Empty when no pose carries any load of this set-up, not even none. */
+    static Optional<Loading> of(Asking asking, Weights weights, Range band, double wanted) {
+        var alone = asking.share(0);
+        if (alone.isEmpty()) {
+            return Optional.empty();
+        }
+        if (alone.getAsDouble() >= wanted) {
+            return Optional.of(bodyAlone(alone.getAsDouble(), band, wanted));
+        }
+        double exact = asking.loadAt(wanted).orElseGet(() -> heaviestWithin(asking, weights, wanted));
+        double load = weights.roundedDown(exact);
+        while (load > 0 && asking.share(load).orElse(Double.POSITIVE_INFINITY) > wanted + 1e-6) {
+            load = weights.roundedDown(load - 0.01);
+        }
+        return Optional.of(load > 0 ? rounded(asking, weights, wanted, exact, load)
+                : tooHeavy(weights, wanted, exact, alone.getAsDouble()));
+    }
+
+    /** Where no load asks so much: the heaviest existing weight that asks no more. */
+    private static double heaviestWithin(Asking asking, Weights weights, double wanted) {
+        return weights.existing().stream().filter(mass -> asking.share(mass).orElse(Double.POSITIVE_INFINITY) <= wanted)
+                .reduce((a, b) -> b).orElse(0.0);
+    }
+
+    private static Loading bodyAlone(double alone, Range band, double wanted) {
+        boolean over = alone > band.high();
+        var reason = Reason.of("body-weight", String.format(Locale.ROOT,
+                "body weight alone asks %.0f %% of this side's capacity, %s %.0f %%: %s", 100 * alone,
+                over ? "over the top of the band," : "at or over the wanted", 100 * (over ? band.high() : wanted),
+                over ? "no weight, and the easier way of doing it (a hand on something steady, less depth) until it is"
+                        + " in reach" : "no weight yet"), Source.SOLVED);
+        return new Loading(0, 0, List.of(reason), over ? Optional.of(reason.because()) : Optional.empty());
+    }
+
+    private static Loading rounded(Asking asking, Weights weights, double wanted, double exact, double load) {
+        double share = asking.share(load).orElse(0);
+        var reasons = new ArrayList<Reason>();
+        reasons.add(Reason.of("load-exact", String.format(Locale.ROOT,
+                "%.0f %% of capacity is %.1f kg in this set-up", 100 * wanted, exact), Source.SOLVED));
+        boolean capped = weights.above(load).isEmpty() && exact > load + 0.05;
+        reasons.add(new Reason("load-rounded", String.format(Locale.ROOT,
+                "rounded down to %s kg, %s: %.1f kg less, %.0f %% of capacity in place of %.0f %%", kilograms(load),
+                capped ? weights.perHand() < Double.POSITIVE_INFINITY ? "the heaviest within what a hand may hold"
+                        : "the heaviest there is" : "a weight that exists", Math.max(0, exact - load), 100 * share, 100 * wanted),
+                Source.PRACTICE, "G1.21: round down after the cap, print both"));
+        return new Loading(exact, load, List.copyOf(reasons), Optional.empty());
+    }
+
+    private static Loading tooHeavy(Weights weights, double wanted, double exact, double alone) {
+        String lightest = weights.lightest().isPresent() ? "the lightest weight there is, "
+                + kilograms(weights.lightest().getAsDouble()) + " kg, is too heavy for it" : "there is no weight to hold";
+        var reason = Reason.of("lightest-too-heavy", String.format(Locale.ROOT,
+                "%.0f %% of capacity is %.1f kg and %s: without a weight, %.0f %% of capacity", 100 * wanted, exact, lightest,
+                100 * alone), Source.SOLVED);
+        return new Loading(exact, 0, List.of(reason), Optional.of(reason.because()));
+    }
+
+    /** A mass as printed in reasons: no trailing zeros, at most three decimals. */
+    static String kilograms(double mass) {
+        String text = String.format(Locale.ROOT, "%.3f", mass);
+        return text.contains(".") ? text.replaceAll("0+$", "").replaceAll("\\.$", "") : text;
+    }
+}

@@ -1,0 +1,15 @@
+package contrapposto.prescribe;
+
+import contrapposto.assess.Reason;
+import java.util.List;
+
+/**
+ * A side's tested strength, ready to be asked in one set-up.
+ *
+ * @param asking    share and load of the set-up that is to be loaded
+ * @param joint     the one that binds at the estimated 1RM
+ * @param moment    that it bears there, N·m
+ * @param oneRepMax in the set-up of the test, kg of outside load per implement
+ * @param tests     how many sets it rests on
+ */
+record Strength(Asking asking, BindingJoint joint, double moment, double oneRepMax, int tests, List<Reason> reasons) { }

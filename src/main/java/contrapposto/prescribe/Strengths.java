@@ -1,0 +1,164 @@
+package contrapposto.prescribe;
+
+import contrapposto.assess.Reason;
+import contrapposto.assess.Reason.Source;
+import contrapposto.body.PoseOutcome;
+import contrapposto.body.PoseProblem;
+import contrapposto.catalogue.CapacityGroup;
+import contrapposto.catalogue.Catalogue;
+import contrapposto.catalogue.Family;
+import contrapposto.check.CheckedSpec.SetUpWish;
+import contrapposto.check.CheckedSpec.Test;
+import contrapposto.quantity.Side;
+import contrapposto.setup.SolvedSetUp;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.Function;
+
+/**
+ * Reads each side's strength out of its tests. A leg's capacity is the strain at the estimated 1RM, in the set-up of the
+ * test; it transfers within its {@link CapacityGroup}, between set-ups of one leg or between set-ups of both, never from
+ * one kind to the other: a test of both legs is not split. Arms count the outside load alone and each family its own tests.
+ *
+ * <p>Several tests of one family and side are combined by their median 1RM (of an even number, the middle two
+ * averaged): it moves with every stronger test and does not follow a single outlier.
+ */
+final class Strengths {
+    /** How far off a 1RM from submaximal sets may be: Hutchins and Gearhart 2010, 10.6 to 13.5 % of the mean (A1.12). */
+    static final double ERROR = 0.135;
+    /** Under this lever per kg, m, an arm's moment says nothing about its load: house. */
+    private static final double LEAST_LEVER = 0.02;
+
+    private final Catalogue catalogue;
+    private final List<Test> tests;
+    private final RepCurve curve;
+    private final TestPoses poses;
+    private final Function<PoseProblem, PoseOutcome> solver;
+
+    Strengths(Catalogue catalogue, List<Test> tests, RepCurve curve, TestPoses poses,
+              Function<PoseProblem, PoseOutcome> solver) {
+        this.catalogue = catalogue;
+        this.tests = tests;
+        this.curve = curve;
+        this.poses = poses;
+        this.solver = solver;
+    }
+
+    /** The strength for this set-up; empty without a test that counts for it. {@code bothSides}: the set-up serves both at once. */
+    Optional<Strength> of(SolvedSetUp solved, Demand demand, boolean bothSides) {
+        return switch (solved.family().group()) {
+            case KNEE_BEND, HINGE -> leg(solved, demand, bothSides);
+            case PRESS, PULL -> arm(solved, bothSides, BindingJoint.SHOULDER);
+            case CURL, EXTENSION -> arm(solved, bothSides, BindingJoint.ELBOW);
+            case CALF, CARRY, NONE -> Optional.empty();
+        };
+    }
+
+    /** Why a test says nothing, for each that does not, in file order. */
+    List<Reason> refused() {
+        return tests.stream().filter(test -> !curve.accepts(test.reps(), test.inReserve())).map(test -> new Reason(
+                "test-not-used", String.format(Locale.ROOT, "%s%s: %d reps with %d in reserve says too little about a 1RM; "
+                        + "at most %d reps, those in reserve counted, and %d in reserve", test.exercise(),
+                        test.side().map(side -> " " + side.word()).orElse(""), test.reps(), test.inReserve(),
+                        curve.mostReps(), curve.mostReserve()), Source.PUBLISHED,
+                "A1.10: Reynolds et al. 2006; A7.3: Hackett et al. 2017")).toList();
+    }
+
+    private List<Test> of(String family, Side side, boolean bothSides) {
+        return tests.stream().filter(test -> test.exercise().equals(family)
+                && curve.accepts(test.reps(), test.inReserve())
+                && (bothSides ? test.side().isEmpty() : test.side().equals(Optional.of(side)))).toList();
+    }
+
+    /** One reading of a test: what the set-up would bear once. */
+    private record Reading(BindingJoint joint, double capacity, double oneRepMax) { }
+
+    private Optional<Strength> leg(SolvedSetUp solved, Demand demand, boolean bothSides) {
+        return sourceOf(solved.family(), solved.side(), bothSides).flatMap(family -> {
+            var used = of(family.id(), solved.side(), bothSides);
+            var readings = used.stream().flatMap(test -> legReading(family, solved.side(), test).stream()).toList();
+            return readings.isEmpty() ? Optional.empty() : Optional.of(legStrength(solved, demand, family, readings));
+        });
+    }
+
+    /** The family itself when it was tested, else the first tested one of its group in catalogue order. */
+    private Optional<Family> sourceOf(Family family, Side side, boolean bothSides) {
+        var group = new ArrayList<>(List.of(family));
+        catalogue.families().stream().filter(other -> other.group() == family.group()).forEach(group::add);
+        return group.stream().filter(other -> !of(other.id(), side, bothSides).isEmpty()).findFirst();
+    }
+
+    private Optional<Reading> legReading(Family family, Side side, Test test) {
+        double tested = test.load().kilograms();
+        var demand = new Demand(poses.asTested(family, side, test.setup(), tested), solver);
+        var strain = demand.strain(tested);
+        if (strain.isEmpty() || strain.getAsDouble() <= 0) {
+            return Optional.empty();
+        }
+        double capacity = strain.getAsDouble() / curve.share(test.reps() + test.inReserve());
+        double oneRepMax = demand.loadFor(capacity).orElse(curve.oneRepMax(tested, test.reps(), test.inReserve()));
+        var joint = demand.binding(oneRepMax).or(() -> demand.binding(tested)).orElse(BindingJoint.HIP);
+        return Optional.of(new Reading(joint, capacity, oneRepMax));
+    }
+
+    private Strength legStrength(SolvedSetUp solved, Demand demand, Family tested, List<Reading> readings) {
+        var median = median(readings);
+        double moment = median.capacity() * median.joint().scale(solved.problem().effort());
+        var reasons = new ArrayList<Reason>();
+        reasons.add(estimate(tested, median, readings.size(), moment));
+        if (!tested.id().equals(solved.family().id())) {
+            reasons.add(new Reason("capacity-transfer", "no test of " + solved.family().id() + " itself: the capacity found in "
+                    + tested.id() + " is used, the same kind of movement", Source.HOUSE, "house-rules: capacity groups"));
+        }
+        return new Strength(new Asking.BodyAndLoad(demand, median.capacity()), median.joint(), moment,
+                median.oneRepMax(), readings.size(), List.copyOf(reasons));
+    }
+
+    private Optional<Strength> arm(SolvedSetUp solved, boolean bothSides, BindingJoint joint) {
+        var readings = of(solved.family().id(), solved.side(), bothSides).stream().map(test -> new Reading(joint, 0,
+                curve.oneRepMax(test.load().kilograms(), test.reps(), test.inReserve()) * lever(solved, test, joint))).toList();
+        if (readings.isEmpty()) {
+            return Optional.empty();
+        }
+        var median = median(readings);
+        double posed = Demand.mass(solved.problem().load());
+        double moment = posed > 0 ? joint.moment(solved.pose().mechanics()) * median.oneRepMax() / posed : 0;
+        return Optional.of(new Strength(new Asking.LoadOnly(median.oneRepMax()), joint, moment, median.oneRepMax(),
+                readings.size(), List.of(estimate(solved.family(), median, readings.size(), moment))));
+    }
+
+    /**
+     * How much more than the tested load this set-up lets the same joint bear: the test's lever over this one's. 1 where the
+     * test names no set-up of its own, which means it was done in this one.
+     */
+    private double lever(SolvedSetUp solved, Test test, BindingJoint joint) {
+        double posed = Demand.mass(solved.problem().load());
+        if (test.setup().equals(SetUpWish.NONE) || posed <= 0) {
+            return 1;
+        }
+        double load = test.load().kilograms();
+        var there = new Demand(poses.asTested(solved.family(), solved.side(), test.setup(), load), solver).pose(load)
+                .map(pose -> joint.moment(pose.mechanics()) / (load * 9.81)).orElse(0.0);
+        double here = joint.moment(solved.pose().mechanics()) / (posed * 9.81);
+        return Math.min(there, here) < LEAST_LEVER ? 1 : there / here;
+    }
+
+    private static Reading median(List<Reading> readings) {
+        var sorted = readings.stream().sorted(Comparator.comparingDouble(Reading::oneRepMax)).toList();
+        var lower = sorted.get((sorted.size() - 1) / 2);
+        var upper = sorted.get(sorted.size() / 2);
+        return new Reading(lower.joint(), (lower.capacity() + upper.capacity()) / 2,
+                (lower.oneRepMax() + upper.oneRepMax()) / 2);
+    }
+
+    private Reason estimate(Family tested, Reading median, int count, double moment) {
+        return new Reason("one-rep-max", String.format(Locale.ROOT,
+                "%s: 1RM about %.1f kg ± %.0f %% from %s, repetitions in reserve counted as done (%s); the %s then bears %.0f N·m",
+                tested.id(), median.oneRepMax(), 100 * ERROR, count == 1 ? "one test set" : "the median of " + count
+                        + " test sets", curve.formula().words(), median.joint().word(), moment), Source.PUBLISHED,
+                "A1: " + curve.formula().name() + "; error A1.12: Hutchins and Gearhart 2010");
+    }
+}

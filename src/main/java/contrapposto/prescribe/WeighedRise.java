@@ -1,0 +1,144 @@
+package contrapposto.prescribe;
+
+import contrapposto.catalogue.HouseRules.Range;
+import contrapposto.prescribe.Plan.Dose;
+import contrapposto.prescribe.Plan.Week;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+
+/**
+ * Doses in kilograms, by double progression: repeats first, then the next weight that exists, with the repeats back down.
+ * The capacity is taken as it was tested, so every week keeps what the curve allows: repeats and reserve together never
+ * pass the repeats that the share of capacity admits, and the share never passes the band. A weight goes up only by a step
+ * inside the published rule, counted as the family counts its load; where no weight lies inside it, a few more repeats are
+ * done instead.
+ */
+final class WeighedRise {
+    /** Repeats over the family's range while the next weight is too far up: house. */
+    private static final int BRIDGE = 3;
+    /** The first week asks this many repeats fewer than the curve allows: house. */
+    private static final int HELD_BACK = 2;
+    /** How many repeats go back when the weight goes up: house. */
+    private static final int BACK = 2;
+    /** An easy week's weight, as a share of the last one, at most: house. */
+    private static final double EASY_SHARE = 0.9;
+    /** Weeks the repeats are held before the weight goes up, for someone who goes slowly: house. */
+    private static final int HELD_SLOWLY = 2;
+
+    private final Frame frame;
+    private final Asking asking;
+    private final Weights weights;
+    private final Range band;
+
+    WeighedRise(Frame frame, Asking asking, Weights weights, Range band) {
+        this.frame = frame;
+        this.asking = asking;
+        this.weights = weights;
+        this.band = band;
+    }
+
+    /** @param held weeks in which the repeats could not rise */
+    private record State(double load, int reps, int held) { }
+
+    /** The share wanted first: the low end, or what the fewest repeats with the first week's reserve allow, if less. */
+    double firstShare() {
+        return Math.min(band.low(), frame.curve().share(frame.family().repsFrom() + Calendar.FIRST_WEEK_RESERVE));
+    }
+
+    /** @param load the first weight, which exists; 0 for body weight */
+    List<Dose> doses(List<Week> weeks, double load) {
+        var doses = new ArrayList<Dose>();
+        var state = new State(load, 0, 0);
+        double heaviest = load;
+        for (var week : weeks) {
+            boolean first = doses.isEmpty();
+            int reserve = Frame.reserve(week, first);
+            if (first) {
+                state = new State(load, firstReps(load, reserve), 0);
+            } else if (!week.easy() && !onlyEasyBefore(weeks, week)) {
+                state = next(state, reserve);
+            }
+            double lifted = week.easy() ? easyLoad(state.load()) : state.load();
+            int reps = week.easy() ? Math.min(state.reps(), firstReps(lifted, reserve)) : state.reps();
+            doses.add(dose(week, lifted, reps, reserve, !week.easy() && state.load() > heaviest + 1e-9));
+            heaviest = Math.max(heaviest, state.load());
+        }
+        return List.copyOf(doses);
+    }
+
+    private static boolean onlyEasyBefore(List<Week> weeks, Week week) {
+        return weeks.stream().filter(other -> other.number() < week.number()).allMatch(Week::easy);
+    }
+
+    private int firstReps(double load, int reserve) {
+        int allowed = allowed(load, reserve);
+        int from = frame.family().repsFrom();
+        return allowed < from ? Math.max(1, allowed) : Math.clamp(Math.min(allowed, frame.family().repsTo()) - HELD_BACK, from, allowed);
+    }
+
+    private State next(State now, int reserve) {
+        int allowed = Math.max(1, allowed(now.load(), reserve));
+        int cap = Math.min(allowed, frame.family().repsTo());
+        if (now.reps() < cap) {
+            return new State(now.load(), now.reps() + 1, 0);
+        }
+        var heavier = heavier(now.load(), reserve);
+        int held = now.held() + 1;
+        if (heavier.isPresent()) {
+            return frame.slower() && held < HELD_SLOWLY ? new State(now.load(), Math.min(now.reps(), allowed), held)
+                    : new State(heavier.getAsDouble(), lowered(now.reps(), heavier.getAsDouble(), reserve), 0);
+        }
+        boolean tooFar = weights.above(now.load()).stream().findFirst()
+                .map(weight -> rise(now.load(), weight) > frame.rise().high()).orElse(false);
+        int bridge = tooFar ? Math.min(allowed, frame.family().repsTo() + BRIDGE) : cap;
+        return new State(now.load(), Math.min(now.reps() + 1, Math.max(bridge, Math.min(now.reps(), allowed))), held);
+    }
+
+    private int lowered(int reps, double load, int reserve) {
+        int wanted = Math.max(frame.family().repsFrom(), reps - BACK);
+        return Math.min(wanted, allowed(load, reserve));
+    }
+
+    /** The lightest weight whose step is inside the rule, whose share is inside the band and whose repeats are in range. */
+    private OptionalDouble heavier(double load, int reserve) {
+        for (double weight : weights.above(load)) {
+            double share = asking.share(weight).orElse(Double.POSITIVE_INFINITY);
+            double rise = rise(load, weight);
+            if (share > band.high() + 1e-9 || rise > frame.rise().high() + 1e-9) {
+                return OptionalDouble.empty();
+            }
+            if (rise >= frame.rise().low() && allowed(weight, reserve) >= frame.family().repsFrom()) {
+                return OptionalDouble.of(weight);
+            }
+        }
+        return OptionalDouble.empty();
+    }
+
+    /** How much more of the capacity is asked, as a share of what was asked before. */
+    private double rise(double load, double weight) {
+        double before = asking.share(load).orElse(0);
+        return before <= 0 ? Double.POSITIVE_INFINITY
+                : asking.share(weight).orElse(Double.POSITIVE_INFINITY) / before - 1;
+    }
+
+    /** The most repeats that leave {@code reserve}, by the curve; unbounded counts as very many. */
+    private int allowed(double load, int reserve) {
+        double share = asking.share(load).orElse(Double.POSITIVE_INFINITY);
+        double possible = share <= 0 ? Double.POSITIVE_INFINITY : frame.curve().reps(share);
+        return (int) StrictMath.floor(Math.min(possible, 1000) - reserve + 1e-9);
+    }
+
+    private double easyLoad(double load) {
+        double lighter = weights.roundedDown(load * EASY_SHARE);
+        return lighter > 0 || asking.share(0).orElse(0) > 0 ? lighter : load;
+    }
+
+    private Dose dose(Week week, double load, int reps, int reserve, boolean heavier) {
+        int left = allowed(load, 0) - reps;
+        int printed = Math.clamp(left, Math.min(reserve, Math.max(0, left)), Frame.MOST_RESERVE);
+        return new Dose(week.number(), frame.sets(week), reps, 0,
+                load > 0 ? OptionalDouble.of(load) : OptionalDouble.empty(), false, printed, frame.family().tempo(),
+                frame.rest(), heavier, asking.share(load));
+    }
+}
