@@ -4,7 +4,6 @@ import contrapposto.assess.Assessed;
 import contrapposto.assess.Assessed.Limit;
 import contrapposto.assess.Reason;
 import contrapposto.assess.Reason.Source;
-import contrapposto.body.PoseOutcome;
 import contrapposto.body.PoseProblem;
 import contrapposto.catalogue.CapacityGroup;
 import contrapposto.catalogue.HouseRules;
@@ -32,16 +31,22 @@ final class SideWriter {
     private final HouseRules rules;
     private final RepCurve curve;
     private final Strengths strengths;
-    private final Function<PoseProblem, PoseOutcome> solver;
+    private final Function<PoseProblem, Demand> demands;
+    private final boolean longRest;
     private final List<String> warnings = new ArrayList<>();
 
+    /**
+     * @param demands  the demand of a set-up, remembered between calls
+     * @param longRest whether heavy leg lifts may rest longer than their family asks
+     */
     SideWriter(Assessed assessed, HouseRules rules, RepCurve curve, Strengths strengths,
-               Function<PoseProblem, PoseOutcome> solver) {
+               Function<PoseProblem, Demand> demands, boolean longRest) {
         this.assessed = assessed;
         this.rules = rules;
         this.curve = curve;
         this.strengths = strengths;
-        this.solver = solver;
+        this.demands = demands;
+        this.longRest = longRest;
     }
 
     /** What the coach is to be told, in the order it came up. */
@@ -56,7 +61,7 @@ final class SideWriter {
      */
     SidePlan write(SolvedSetUp solved, List<Week> weeks, int sets, boolean bothSides) {
         var frame = frame(solved, sets);
-        var demand = new Demand(solved.problem(), solver);
+        var demand = demands.apply(solved.problem());
         var reasons = new ArrayList<Reason>();
         reasons.add(restReason(solved, frame));
         reasons.add(new Reason("tempo", "tempo " + frame.family().tempo() + " (lowering, pause, lifting, in seconds): a means to "
@@ -69,7 +74,7 @@ final class SideWriter {
 
     private Frame frame(SolvedSetUp solved, int sets) {
         var dose = solved.family().dose();
-        boolean heavy = legGroup(solved) && !assessed.spec().aims().isEmpty()
+        boolean heavy = longRest && legGroup(solved) && !assessed.spec().aims().isEmpty()
                 && assessed.spec().aims().getFirst() == Aim.STRENGTH;
         return new Frame(dose, sets, heavy ? Math.max(HEAVY_REST, dose.rest()) : dose.rest(), curve, rules.progression(),
                 assessed.verdict().limits().contains(Limit.SLOWER_PROGRESSION));

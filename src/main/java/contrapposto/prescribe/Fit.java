@@ -1,0 +1,100 @@
+package contrapposto.prescribe;
+
+import contrapposto.assess.Reason;
+import contrapposto.assess.Reason.Source;
+import contrapposto.prescribe.Plan.Day;
+import contrapposto.select.Selection;
+import contrapposto.select.Selection.Chosen;
+import java.time.DayOfWeek;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * What had to give so that every session of every week fits the minutes: first the longer rest of heavy lifts, then a set
+ * of the exercise that comes last, down to two, then the last exercise of that day. Each step is said.
+ */
+final class Fit {
+    /** Sets are not cut below this: house. */
+    private static final int LEAST_SETS = 2;
+
+    private final Selection selection;
+    private final int minutes;
+    private final Map<Integer, Integer> cut = new HashMap<>();
+    private final Map<DayOfWeek, List<Integer>> numbers = new EnumMap<>(DayOfWeek.class);
+    private final List<String> said = new ArrayList<>();
+    private boolean longRest = true;
+
+    Fit(Selection selection, int minutes) {
+        this.selection = selection;
+        this.minutes = minutes;
+        selection.days().forEach(day -> numbers.put(day.day(), new ArrayList<>(day.numbers())));
+    }
+
+    boolean longRest() {
+        return longRest;
+    }
+
+    int sets(Chosen chosen) {
+        return cut.getOrDefault(chosen.number(), chosen.sets());
+    }
+
+    List<Integer> numbers(Selection.Day day) {
+        return List.copyOf(numbers.get(day.day()));
+    }
+
+    /** Takes one step if a session is too long; whether it did. */
+    boolean tighten(List<Day> days) {
+        var longest = days.stream().filter(day -> longest(day) > minutes).max(Comparator.comparingInt(Fit::longest));
+        if (longest.isEmpty()) {
+            return false;
+        }
+        if (longRest) {
+            longRest = false;
+            return true;
+        }
+        return shorter(longest.get());
+    }
+
+    private static int longest(Day day) {
+        return day.minutes().stream().mapToInt(minute -> minute).max().orElse(0);
+    }
+
+    private boolean shorter(Day day) {
+        var own = numbers.get(day.day());
+        Optional<Chosen> last = own.reversed().stream().map(this::chosen).filter(chosen -> sets(chosen) > LEAST_SETS).findFirst();
+        if (last.isPresent()) {
+            cut.put(last.get().number(), sets(last.get()) - 1);
+            said.add(last.get().id() + ": " + sets(last.get()) + " sets in place of " + last.get().sets() + ", for the "
+                    + minutes + " minutes of " + name(day));
+            return true;
+        }
+        if (own.size() <= 1) {
+            said.add(name(day) + " takes " + longest(day) + " minutes, more than the " + minutes + " there are");
+            return false;
+        }
+        said.add(chosen(own.removeLast()).id() + " is not done on " + name(day) + ", for the " + minutes + " minutes");
+        return true;
+    }
+
+    private Chosen chosen(int number) {
+        return selection.exercises().stream().filter(chosen -> chosen.number() == number).findFirst().orElseThrow();
+    }
+
+    private static String name(Day day) {
+        return day.day().name().substring(0, 1) + day.day().name().substring(1).toLowerCase(java.util.Locale.ROOT);
+    }
+
+    /** What was dropped, for the coach, in order. */
+    List<String> said() {
+        return List.copyOf(said);
+    }
+
+    List<Reason> reasons() {
+        return said.stream().map(line -> Reason.of("minutes", line, Source.SOLVED)).toList();
+    }
+}

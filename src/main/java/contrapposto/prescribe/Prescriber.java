@@ -1,0 +1,151 @@
+package contrapposto.prescribe;
+
+import contrapposto.assess.Assessed;
+import contrapposto.assess.Assessed.Limit;
+import contrapposto.assess.Reason;
+import contrapposto.assess.Reason.Source;
+import contrapposto.body.PoseOutcome;
+import contrapposto.body.PoseProblem;
+import contrapposto.catalogue.Catalogue;
+import contrapposto.catalogue.HouseRules;
+import contrapposto.prescribe.Plan.Day;
+import contrapposto.prescribe.Plan.Exercise;
+import contrapposto.prescribe.Plan.Week;
+import contrapposto.quantity.Side;
+import contrapposto.quantity.Sided;
+import contrapposto.select.Selection;
+import contrapposto.select.Selection.Chosen;
+import contrapposto.setup.SetUps;
+import contrapposto.setup.SolvedSetUp;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+
+/**
+ * Gives every side of every chosen exercise its sets, repeats and loads for each week, and every day its minutes. Total: a
+ * selection always has a plan. What does not fit the minutes is dropped, and the plan says what.
+ */
+public final class Prescriber {
+    /** The tests of a selection's set-ups, as problems; one for each selection. */
+    public interface TestBench {
+        TestPoses of(SetUps setUps);
+    }
+
+    private final Function<PoseProblem, PoseOutcome> solver;
+    private final TestBench bench;
+
+    /**
+     * @param solver solves a pose for a load
+     * @param bench  says how a test was arranged
+     */
+    public Prescriber(Function<PoseProblem, PoseOutcome> solver, TestBench bench) {
+        this.solver = solver;
+        this.bench = bench;
+    }
+
+    /** The plan of a selection; one without days where the screening withholds it. */
+    public Plan prescribe(Selection selection) {
+        var assessed = selection.setUps().assessed();
+        return assessed.verdict().withheld() ? withheld(assessed, selection.setUps().catalogue())
+                : new Writing(selection).plan();
+    }
+
+    /** What is written where the screening withholds the program: no days, no exercises. */
+    public static Plan withheld(Assessed assessed, Catalogue catalogue) {
+        return new Plan(assessed, catalogue, first(assessed), assessed.spec().schedule().start(), List.of(), List.of(),
+                List.of(), Map.of(), Map.of(), Reason.all(assessed.reasons(), assessed.verdict().reasons()), List.of());
+    }
+
+    private static Side first(Assessed assessed) {
+        return assessed.landing().orElse(Side.LEFT);
+    }
+
+    /** One plan on its way. */
+    private final class Writing {
+        private final Selection selection;
+        private final Assessed assessed;
+        private final HouseRules rules;
+        private final Calendar calendar;
+        private final List<Week> weeks;
+        private final Strengths strengths;
+        private final RepCurve curve;
+        private final Sessions sessions;
+        private final Map<PoseProblem, Demand> demands = new LinkedHashMap<>();
+
+        Writing(Selection selection) {
+            this.selection = selection;
+            assessed = selection.setUps().assessed();
+            rules = selection.setUps().catalogue().rules();
+            calendar = new Calendar(assessed.spec(), rules, assessed.verdict().limits().contains(Limit.SLOWER_PROGRESSION));
+            weeks = calendar.weeks(selection.stages());
+            curve = new RepCurve(RepFormula.named(rules.oneRepMaxFormula()).orElse(RepFormula.EPLEY), rules.repsForFormula(),
+                    rules.inReserveForEstimate());
+            strengths = new Strengths(selection.setUps().catalogue(), assessed.spec().assessment().tests(), curve,
+                    bench.of(selection.setUps()), solver);
+            sessions = new Sessions(rules.rampSets(), side -> Weights.of(assessed.spec(), side.solved().setUp().implement(),
+                    side.solved().problem().load()));
+        }
+
+        Plan plan() {
+            var fit = new Fit(selection, assessed.spec().schedule().minutes());
+            var draft = draft(fit);
+            while (fit.tighten(draft.days())) {
+                draft = draft(fit);
+            }
+            var kept = draft.days().stream().flatMap(day -> day.numbers().stream()).distinct().toList();
+            var exercises = draft.exercises().stream().filter(exercise -> kept.contains(exercise.number())).toList();
+            var volume = Volume.of(exercises, draft.days());
+            var warnings = new ArrayList<>(fit.said());
+            warnings.addAll(draft.warnings());
+            warnings.addAll(Volume.warnings(volume, rules.weeklySets()));
+            var leftOut = new LinkedHashMap<>(selection.leftOut());
+            draft.exercises().stream().filter(exercise -> !kept.contains(exercise.number())).forEach(exercise -> leftOut.put(
+                    exercise.id(), List.of(Reason.of("minutes", "it did not fit into the minutes of any day", Source.SOLVED))));
+            return new Plan(assessed, selection.setUps().catalogue(), first(assessed), calendar.expires(), weeks, exercises,
+                    draft.days(), volume, java.util.Collections.unmodifiableMap(leftOut), reasons(fit), List.copyOf(warnings));
+        }
+
+        private record Draft(List<Exercise> exercises, List<Day> days, List<String> warnings) { }
+
+        private Draft draft(Fit fit) {
+            var writer = new SideWriter(assessed, rules, curve, strengths, this::demand, fit.longRest());
+            var exercises = selection.exercises().stream().map(chosen -> exercise(chosen, writer, fit)).toList();
+            var days = selection.days().stream().map(day -> sessions.day(day, fit.numbers(day), exercises, weeks)).toList();
+            return new Draft(exercises, days, writer.warnings());
+        }
+
+        private Demand demand(PoseProblem problem) {
+            return demands.computeIfAbsent(problem, key -> new Demand(key, solver));
+        }
+
+        private Exercise exercise(Chosen chosen, SideWriter writer, Fit fit) {
+            var own = weeks.stream().filter(week -> chosen.firstWeek() <= week.number() && week.number() <= chosen.lastWeek())
+                    .toList();
+            boolean both = chosen.sides() instanceof Sided.Whole<SolvedSetUp>;
+            return new Exercise(chosen.number(), chosen.id(), chosen.sides().map(solved -> writer.write(solved, own,
+                    fit.sets(chosen), both)), chosen.insteadId(), chosen.reasons());
+        }
+
+        private List<Reason> reasons(Fit fit) {
+            var reasons = new ArrayList<>(Reason.all(assessed.reasons(), assessed.verdict().reasons()));
+            reasons.add(Reason.of("first-side", assessed.landing().map(side -> "the landing side, " + side.word()
+                    + ", goes first within an exercise").orElse("no side needs to go first; left does, so that a log reads alike"),
+                    Source.HOUSE));
+            if (rules.rampSets() > 0) {
+                reasons.add(new Reason("warm-up", rules.rampSets() + " easy sets before the first loaded exercise on the feet",
+                        Source.HOUSE, "house-rules: ramp-sets"));
+            }
+            reasons.addAll(calendar.reasons());
+            reasons.add(new Reason("formula", "1RM by " + curve.formula().words() + "; error about " + "10.6 to 13.5 % of the mean in "
+                    + "print, so every load is a starting load", Source.PUBLISHED, "A1.12: Hutchins and Gearhart 2010"));
+            reasons.addAll(strengths.refused());
+            reasons.addAll(fit.reasons());
+            assessed.spec().schedule().gate().ifPresent(gate -> reasons.add(Reason.of("gate", "the next stage waits until "
+                    + gate.what() + " differs by less than " + gate.differenceUnder() + " " + gate.unit()
+                    + " between the sides; until then its weeks are repeated", Source.COACH)));
+            return List.copyOf(reasons);
+        }
+    }
+}
