@@ -29,10 +29,9 @@ final class ClientSection {
     private ClientSection() { }
 
     static void hasNameOrCode(Written.Fields spec, Consumer<Notice> found) {
-        if (spec.has("client") && !spec.fields("client").has("name") && !spec.fields("client").has("code")) {
-            found.accept(Notice.error("no-name-or-code", spec.fields("client").span(), "`client` has neither `name` nor `code`",
-                    "give at least one; footers and file names need it"));
-        }
+        spec.at("client", Written.Fields.class).filter(client -> !client.has("name") && !client.has("code"))
+                .ifPresent(client -> found.accept(Notice.error("no-name-or-code", client.span(),
+                        "`client` has neither `name` nor `code`", "give at least one; footers and file names need it")));
     }
 
     static void saysAgeOnce(Written.Fields spec, Consumer<Notice> found) {

@@ -22,7 +22,7 @@ record Run(Written.Amount from, Written.Amount to, Written.Amount step) {
 
     Optional<Notice> problem(String key) {
         if (to.standard() < from.standard()) {
-            return Optional.of(Notice.error("from-above-to", to.span(), "`" + key + "` end at `" + text(to) + "`, below their start, "
+            return Optional.of(Notice.error("from-above-to", to.span(), "the weights of `" + key + "` end at `" + text(to) + "`, below their start, "
                     + text(from), "give the lightest as `from`, the heaviest as `to`"));
         }
         if (steps() + 1 > MOST) {

@@ -27,8 +27,8 @@ final class AmountReader {
             return within(place, scalar, Unit.IN, inches, dimensions, range);
         }
         var one = ONE.matcher(scalar.text());
-        if (!one.matches()) {
-            return error("not-an-amount", scalar, "`" + scalar.text() + "` is no " + words(dimensions),
+        if (!one.matches() || one.group(2) != null && one.group(2).matches(",\\d.*")) {
+            return error("not-an-amount", scalar, "`" + scalar.text() + "` cannot be read as " + words(dimensions),
                     "write a number, with a point if need be, and its unit: " + units(dimensions));
         }
         double number = Double.parseDouble(one.group(1));
@@ -39,7 +39,7 @@ final class AmountReader {
         }
         var unit = unit(one.group(2));
         if (unit.isEmpty()) {
-            return error("unknown-unit", scalar, "`" + one.group(2) + "` is no unit of " + words(dimensions),
+            return error("unknown-unit", scalar, "`" + one.group(2) + "` is no unit here",
                     "units are " + units(dimensions));
         }
         return within(place, scalar, unit.get(), number, dimensions, range);
@@ -48,8 +48,8 @@ final class AmountReader {
     private Optional<Written> within(Place place, YamlNode.Scalar scalar, Unit unit, double number,
                                      List<Dimension> dimensions, Optional<Value.Range> range) {
         if (!dimensions.contains(unit.dimension())) {
-            return error("wrong-unit", scalar, "`" + scalar.text() + "` is a " + unit.dimension().word() + ", but "
-                    + place.called() + " takes a " + words(dimensions), "units here are " + units(dimensions));
+            return error("wrong-unit", scalar, "`" + scalar.text() + "` is " + unit.dimension().called() + ", but "
+                    + place.called() + " takes " + words(dimensions), "units here are " + units(dimensions));
         }
         double standard = unit.toStandard(number);
         if (range.isPresent() && !range.get().holds(standard)) {
@@ -77,7 +77,7 @@ final class AmountReader {
     }
 
     private static String words(List<Dimension> dimensions) {
-        return dimensions.stream().map(Dimension::word).collect(Collectors.joining(" or "));
+        return dimensions.stream().map(Dimension::called).collect(Collectors.joining(" or "));
     }
 
     private static String units(List<Dimension> dimensions) {

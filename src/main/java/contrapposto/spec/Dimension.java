@@ -3,21 +3,22 @@ package contrapposto.spec;
 /** What a number with a unit measures; values are kept in the unit named. */
 public enum Dimension {
     /** Metres. */
-    LENGTH("length"),
+    LENGTH("a length"),
     /** Kilograms. */
-    MASS("mass"),
+    MASS("a mass"),
     /** Degrees. */
-    ANGLE("angle"),
+    ANGLE("an angle"),
     /** Seconds. */
-    TIME("time");
+    TIME("a time");
 
-    private final String word;
+    private final String called;
 
-    Dimension(String word) {
-        this.word = word;
+    Dimension(String called) {
+        this.called = called;
     }
 
-    public String word() {
-        return word;
+    /** With its article. */
+    public String called() {
+        return called;
     }
 }

@@ -11,13 +11,16 @@ public final class Nearest {
 
     /**
      * The word of {@code words} that is fewest edits away (letter added, dropped, changed or swapped with its neighbour;
-     * case does not count), the first of equals; empty if more than about a third of it would have to change.
+     * case does not count), the first of equals; empty if more than about a third of it would have to change. A word of
+     * three letters or more that begins the one written is near as well: {@code fri} for "Friday".
      */
     public static Optional<String> of(String written, Collection<String> words) {
         if (written.length() > 60) {
             return Optional.empty();
         }
-        return words.stream().min(Comparator.comparingInt(word -> edits(written, word)))
+        var lower = written.toLowerCase(Locale.ROOT);
+        var begun = words.stream().filter(word -> word.length() >= 3 && lower.startsWith(word)).findFirst();
+        return begun.isPresent() ? begun : words.stream().min(Comparator.comparingInt(word -> edits(written, word)))
                 .filter(word -> edits(written, word) <= Math.max(1, (Math.max(word.length(), written.length()) + 1) / 3));
     }
 

@@ -34,7 +34,7 @@ final class ScalarReader {
 
     Optional<Written> read(Place place, YamlNode.Scalar scalar, Value.Plain value) {
         boolean lines = value instanceof Value.Text text && text.lines();
-        return hidden(scalar, lines) ? Optional.empty() : switch (value) {
+        return hidden(place, scalar, lines) ? Optional.empty() : switch (value) {
             case Value.Text text -> text(place, scalar, text);
             case Value.Code code -> code(place, scalar);
             case Value.Word word -> word(place, scalar, word.words());
@@ -48,7 +48,11 @@ final class ScalarReader {
         };
     }
 
-    private boolean hidden(YamlNode.Scalar scalar, boolean lines) {
+    private boolean hidden(Place place, YamlNode.Scalar scalar, boolean lines) {
+        if (!lines && scalar.text().contains("\n")) {
+            error("several-lines", scalar, place.called() + " runs over several lines", "write it on one line");
+            return true;
+        }
         var found = scalar.text().codePoints().filter(c -> Unseen.is(c) && !(lines && c == '\n')).findFirst();
         found.ifPresent(code -> error("hidden-character", scalar, String.format(Locale.ROOT,
                 "this text holds the character U+%04X (%s), which cannot be seen", code,
@@ -88,10 +92,10 @@ final class ScalarReader {
         }
         var all = new ArrayList<>(words);
         all.addAll(exercises);
-        var besides = words.isEmpty() ? "" : "; other words here: " + String.join(", ", words);
-        return error("unknown-exercise", scalar, "`" + scalar.text() + "` is no exercise of the catalogue"
-                + (words.isEmpty() ? "" : " and no other word for " + place.called()),
-                hints(scalar.text(), all, "`contrapposto exercises` lists them" + besides));
+        return words.isEmpty() ? error("unknown-exercise", scalar, "`" + scalar.text() + "` is no exercise of the catalogue",
+                hints(scalar.text(), all, "`contrapposto exercises` lists them"))
+                : error("unknown-word", scalar, "`" + scalar.text() + "` is no word for " + place.called()
+                + ", and no exercise of the catalogue", hints(scalar.text(), all, "words here: " + String.join(", ", words)));
     }
 
     private static String[] hints(String text, List<String> words, String listing) {

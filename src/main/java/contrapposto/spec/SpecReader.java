@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -35,7 +36,7 @@ public final class SpecReader {
     public static Reading read(YamlNode root, Value.Fields table, Collection<String> exercises) {
         var reader = new SpecReader(table, exercises);
         var fields = reader.read(new Place("", root.span()), root, table).map(Written.Fields.class::cast)
-                .orElseGet(() -> new Written.Fields(root.span(), new LinkedHashMap<>()));
+                .orElseGet(() -> new Written.Fields(root.span(), Map.of(), List.of()));
         reader.notices.sort(Notice.IN_FILE_ORDER);
         return new Reading(fields, List.copyOf(reader.notices));
     }
@@ -106,7 +107,7 @@ public final class SpecReader {
                         "add `" + key.name() + ":`, " + key.about());
             }
         }
-        return new Written.Fields(place.span(), values);
+        return new Written.Fields(place.span(), values, given);
     }
 
     private void unknownKey(Place place, YamlNode.Scalar key, Value.Fields here) {

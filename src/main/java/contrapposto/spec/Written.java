@@ -49,14 +49,21 @@ public sealed interface Written {
 
     record Pair(Written key, Written value) { }
 
-    /** A map with fixed keys, in file order. {@code span} is the key it stands at. */
-    record Fields(Span span, Map<String, Written> values) implements Written {
+    /**
+     * A map with fixed keys, in file order.
+     *
+     * @param span  the key it stands at
+     * @param given every key that was written, whether or not its value could be read
+     */
+    record Fields(Span span, Map<String, Written> values, List<String> given) implements Written {
         public Fields {
             values = Collections.unmodifiableMap(new LinkedHashMap<>(values));
+            given = List.copyOf(given);
         }
 
+        /** Whether {@code key} was written, readable or not. */
         public boolean has(String key) {
-            return values.containsKey(key);
+            return given.contains(key);
         }
 
         public Optional<Span> spanOf(String key) {
@@ -65,7 +72,7 @@ public sealed interface Written {
 
         /** The map at {@code key}, or one without values. */
         public Fields fields(String key) {
-            return at(key, Fields.class).orElseGet(() -> new Fields(span, Map.of()));
+            return at(key, Fields.class).orElseGet(() -> new Fields(span, Map.of(), List.of()));
         }
 
         /** The list at {@code key}, or an empty one. */

@@ -48,8 +48,9 @@ public final class YamlReader {
                     "the file has " + bytes.length + " bytes, but the limit is " + MOST_BYTES,
                     "give a single spec; `contrapposto new` shows one"));
         }
-        return SourceText.decode(file, bytes).map(YamlReader::compose).orElseGet(() -> nothing(Notice.error(
-                "yaml-not-utf-8", Span.whole(file), "the file is not UTF-8 text", "save it as UTF-8 in your editor")));
+        return SourceText.decode(file, bytes).map(YamlReader::compose).orElseGet(() -> nothing(holdsNul(bytes)
+                ? Notice.error("yaml-binary", Span.whole(file), "the file is not a text file", "give a YAML file saved as UTF-8 text")
+                : Notice.error("yaml-not-utf-8", Span.whole(file), "the file is not UTF-8 text", "save it as UTF-8 in your editor")));
     }
 
     private static Reading compose(SourceText source) {
@@ -74,6 +75,15 @@ public final class YamlReader {
         } catch (MarkedYAMLException undefinedAlias) {
             return nothing(StreamChecks.syntax(source, undefinedAlias));
         }
+    }
+
+    private static boolean holdsNul(byte[] bytes) {
+        for (byte b : bytes) {
+            if (b == 0) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private static boolean isAbsent(YamlNode root) {
