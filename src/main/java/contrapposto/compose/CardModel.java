@@ -2,6 +2,7 @@ package contrapposto.compose;
 
 import contrapposto.catalogue.Family;
 import contrapposto.catalogue.FamilyWords;
+import contrapposto.illustrate.FootMap;
 import contrapposto.prescribe.Plan;
 import contrapposto.quantity.Side;
 import contrapposto.quantity.Sided;
@@ -37,12 +38,13 @@ record CardModel(String id, String number, String name, String kind, String rest
      * @param side     left, right or both
      * @param order    first, second, only or together
      * @param drawing  the beginning of the keys of its drawings
+     * @param feet     whether there is a map of the feet
      * @param shares   of the weight on the feet at the working position; empty where feet do not carry
      * @param shin     back, upright or forward at the working position; empty where no leg works
      */
     record HalfModel(String side, String other, String role, String heading, String order, String drawing,
                      List<MeasureModel> measures, List<String> cues, Optional<String> feel, Optional<String> arrow,
-                     Optional<Shares> shares, Optional<String> shin, String action) { }
+                     boolean feet, Optional<Shares> shares, Optional<String> shin) { }
 
     record Shares(String left, String right) { }
 
@@ -109,7 +111,8 @@ record CardModel(String id, String number, String name, String kind, String rest
         return new HalfModel(badge, side.other().word(), solved.role().word(), heading(words, solved, badge),
                 order(words.plan(), sides, side), exercise.id() + "/" + badge, MeasureModel.of(solved, words.units()), words.cues(solved),
                 words.byRole(words.words(exercise.id()).feel(), solved), words.byRole(words.words(exercise.id()).arrow(), solved),
-                shares(solved, words.units()), shin(words, solved), words.family(exercise.id()).action().kind());
+                FootMap.of(solved, words.units()::length).isPresent(),
+                shares(solved, words.units()), shin(words, solved));
     }
 
     private static String order(Plan plan, Sided<?> sides, Side side) {

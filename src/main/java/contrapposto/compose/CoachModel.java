@@ -4,6 +4,7 @@ import contrapposto.assess.Assessed;
 import contrapposto.assess.Assessed.Verdict;
 import contrapposto.assess.Reason;
 import contrapposto.check.CheckedSpec;
+import contrapposto.illustrate.MirroredBars;
 import contrapposto.quantity.Side;
 import java.util.ArrayList;
 import java.util.List;
@@ -23,10 +24,6 @@ record CoachModel(List<Agreement> agreements, List<Statement> finding, String ve
                   List<String> unanswered, Optional<Clearance> clearance, List<Restriction> restrictions,
                   List<Statement> plan, List<String> warnings, List<ReasonsModel> exercises, List<LeftOut> leftOut,
                   boolean volume, String barsHeight, List<Plot> plots, List<String> sources) {
-    /** Height of a row of the mirrored bars and of what stands above and below them, mm. */
-    private static final double BAR_ROW = 5.6;
-    private static final double BARS_EDGE = 18;
-
     /** @param reference where the source is published or a house rule; may be empty */
     record Statement(String text, String source, String reference) {
         static List<Statement> of(List<Reason> reasons) {
@@ -59,7 +56,7 @@ record CoachModel(List<Agreement> agreements, List<Statement> finding, String ve
                 words.spec().clearance().map(c -> new Clearance(c.by(), words.units().date(c.date()), c.limits())),
                 words.spec().restrictions().stream().map(r -> restriction(words, r)).toList(), Statement.of(plan.reasons()),
                 plan.warnings(), exercises, leftOut, !plan.volume().isEmpty(),
-                WeeksModel.millimetres(BARS_EDGE + BAR_ROW * plan.volume().size()), plots, sources(words));
+                WeeksModel.millimetres(MirroredBars.height(plan.volume().size())), plots, sources(words));
     }
 
     private static String verdict(Verdict verdict) {

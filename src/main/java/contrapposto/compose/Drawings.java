@@ -1,31 +1,85 @@
 package contrapposto.compose;
 
+import contrapposto.catalogue.Muscle;
 import contrapposto.figure.Drawing;
 import contrapposto.figure.Figure;
+import contrapposto.illustrate.FindingPicture;
+import contrapposto.illustrate.FootMap;
+import contrapposto.illustrate.LegendSigns;
+import contrapposto.illustrate.LoadPlot;
+import contrapposto.illustrate.MirroredBars;
 import contrapposto.prescribe.Plan;
+import contrapposto.quantity.Side;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 
 /** Every drawing of a plan by the key that templates use; the keys are listed in templates/README.md. */
 final class Drawings {
-    private Drawings() { }
+    private final PlanWords words;
+    private final Labels labels;
+    private final Map<String, Drawing> byKey = new LinkedHashMap<>();
+
+    private Drawings(PlanWords words, Labels labels) {
+        this.words = words;
+        this.labels = labels;
+    }
 
     static Map<String, Drawing> of(PlanWords words, Labels labels) {
-        var drawings = new LinkedHashMap<String, Drawing>();
-        Drawing blank = (w, h, size) -> new Figure(w, h, List.of());
-        for (String key : List.of("finding/now", "finding/learn", "legend/most", "legend/some", "legend/heel-up", "legend/box",
-                "legend/wedge", "bars")) {
-            drawings.put(key, blank);
-        }
+        var drawings = new Drawings(words, labels);
+        drawings.finding();
+        drawings.legend();
+        drawings.bars();
         for (Plan.Exercise exercise : words.plan().exercises()) {
-            for (var side : PlanWords.rows(exercise.sides())) {
-                for (String part : List.of("start", "working", "map")) {
-                    drawings.put(exercise.id() + "/" + PlanWords.badge(exercise.sides(), side) + "/" + part, blank);
-                }
-            }
-            drawings.put("load/" + exercise.id(), blank);
+            PlanWords.rows(exercise.sides()).forEach(side -> drawings.half(exercise, side));
+            drawings.byKey.put("load/" + exercise.id(), drawings.load(exercise));
         }
-        return drawings;
+        return drawings.byKey;
+    }
+
+    private void finding() {
+        var assessment = words.spec().assessment();
+        byKey.put("finding/now", FindingPicture.now(assessment, new FindingPicture.Words(labels.of("straight-ahead"), labels.of("pelvis"),
+                labels.of("ribs"))));
+        byKey.put("finding/learn", FindingPicture.toLearn(assessment));
+    }
+
+    private void legend() {
+        byKey.put("legend/most", LegendSigns.mostWeight());
+        byKey.put("legend/some", LegendSigns.someWeight());
+        byKey.put("legend/heel-up", LegendSigns.heelUp());
+        byKey.put("legend/box", LegendSigns.onBox());
+        byKey.put("legend/wedge", LegendSigns.wedge());
+    }
+
+    private void bars() {
+        var volume = words.plan().volume();
+        byKey.put("bars", MirroredBars.of(Arrays.stream(Muscle.values()).filter(volume::containsKey)
+                .map(m -> new MirroredBars.Bar(labels.of("muscle/" + m.word()), volume.get(m).left(), volume.get(m).right())).toList(),
+                labels.of("sets-a-week")));
+    }
+
+    private void half(Plan.Exercise exercise, Side side) {
+        var solved = exercise.sides().on(side).solved();
+        String key = exercise.id() + "/" + PlanWords.badge(exercise.sides(), side);
+        Drawing blank = (w, h, size) -> new Figure(w, h, List.of());
+        byKey.put(key + "/start", blank);
+        byKey.put(key + "/working", blank);
+        FootMap.of(solved, words.units()::length).ifPresent(map -> byKey.put(key + "/map", map));
+        FootMap.small(solved).ifPresent(map -> byKey.put(key + "/small", map));
+    }
+
+    private Drawing load(Plan.Exercise exercise) {
+        var weeks = words.plan().weeks().stream().map(week -> new LoadPlot.Week(week.number(), week.easy(),
+                load(exercise, Side.LEFT, week.number()), load(exercise, Side.RIGHT, week.number()))).toList();
+        return LoadPlot.of(weeks, new LoadPlot.Words(words.units().massUnit(), labels.of("week")));
+    }
+
+    private OptionalDouble load(Plan.Exercise exercise, Side side, int week) {
+        return !exercise.sides().has(side) ? OptionalDouble.empty()
+                : exercise.sides().on(side).doses().stream().filter(d -> d.week() == week && d.load().isPresent())
+                        .mapToDouble(d -> words.units().massNumber(d.load().getAsDouble())).findFirst();
     }
 }

@@ -45,6 +45,11 @@ record Units(UnitSystem system, Locale locale) {
         };
     }
 
+    /** A weight as a number in the client's unit, for an axis. */
+    double massNumber(double kilograms) {
+        return system == UnitSystem.METRIC ? kilograms : kilograms / Mass.KILOGRAMS_PER_POUND;
+    }
+
     String massUnit() {
         return system == UnitSystem.METRIC ? "kg" : "lb";
     }
