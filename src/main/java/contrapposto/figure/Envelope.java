@@ -71,20 +71,7 @@ public final class Envelope {
 
     private static Outline startingNear(Outline rim, Point p) {
         Point end = rim.segments().getLast().end();
-        return rim.start().distance(p) <= end.distance(p) ? rim : reversed(rim);
-    }
-
-    private static Outline reversed(Outline path) {
-        List<Segment> back = new ArrayList<>();
-        List<Segment> segments = path.segments();
-        for (int i = segments.size() - 1; i >= 0; i--) {
-            Point end = i == 0 ? path.start() : segments.get(i - 1).end();
-            back.add(switch (segments.get(i)) {
-                case Segment.Line line -> new Segment.Line(end);
-                case Segment.Curve(var first, var second, var old) -> new Segment.Curve(second, first, end);
-            });
-        }
-        return new Outline(segments.getLast().end(), back, path.closed());
+        return rim.start().distance(p) <= end.distance(p) ? rim : rim.reversed();
     }
 
     private static Segment ending(Segment segment, Point end) {

@@ -65,6 +65,19 @@ public record Outline(Point start, List<Segment> segments, boolean closed) {
         return new Outline(move.apply(start), moved, closed);
     }
 
+    /** The same path run the other way. */
+    public Outline reversed() {
+        List<Segment> back = new ArrayList<>(segments.size());
+        for (int i = segments.size() - 1; i >= 0; i--) {
+            Point end = i == 0 ? start : segments.get(i - 1).end();
+            back.add(switch (segments.get(i)) {
+                case Segment.Line line -> new Segment.Line(end);
+                case Segment.Curve(var first, var second, var old) -> new Segment.Curve(second, first, end);
+            });
+        }
+        return new Outline(segments.getLast().end(), back, closed);
+    }
+
     /** Points on the outline close enough for areas and overlaps, the start included, the closing point not repeated. */
     public List<Point> flattened() {
         List<Point> points = new ArrayList<>();

@@ -1,0 +1,118 @@
+package contrapposto.sketch;
+
+import contrapposto.body.Base;
+import contrapposto.body.Joint;
+import contrapposto.body.PoseProblem;
+import contrapposto.body.Prop;
+import contrapposto.quantity.Side;
+import java.util.ArrayList;
+import java.util.List;
+import org.hipparchus.geometry.euclidean.threed.Vector3D;
+
+/**
+ * Which camera shows a set-up best. Side cameras at four azimuths are tried; each is judged by how much of what the
+ * reader must see stays uncovered: the weight, hands that touch, the working knee, both feet, the face.
+ */
+final class Viewpoint {
+    private static final double[] AZIMUTHS = {15, 22, 30, 38};
+    private static final double USUAL = 22;
+    /** A wall or column in front would hide the person from the usual side: look from a little behind. */
+    private static final double FROM_BEHIND = -20;
+
+    /** @param weight how much it matters that this spot is seen */
+    record MustSee(Piece owner, Vector3D at, double radius, double weight) { }
+
+    /** A camera and what it was judged by. */
+    interface Staging {
+        Scene through(Camera camera);
+    }
+
+    private Viewpoint() { }
+
+    static Camera choose(PoseProblem problem, List<Prop> props, Staging staging) {
+        if (problem.base() instanceof Base.SideLying) {
+            return Camera.fromFront(20, 30);
+        }
+        double elevation = elevation(problem.base());
+        if (props.stream().anyMatch(Prop.Wall.class::isInstance)) {
+            return Camera.fromSide(FROM_BEHIND, elevation);
+        }
+        Camera best = Camera.fromSide(USUAL, elevation);
+        double most = Double.NEGATIVE_INFINITY;
+        for (double azimuth : AZIMUTHS) {
+            Camera camera = Camera.fromSide(azimuth, elevation);
+            Scene scene = staging.through(camera);
+            double score = score(scene, mustSee(problem, scene))
+                    - .004 * Math.max(0, Math.abs(azimuth - USUAL) - 4);
+            if (score > most + 1e-9) {
+                most = score;
+                best = camera;
+            }
+        }
+        return best;
+    }
+
+    private static double elevation(Base base) {
+        return switch (base) {
+            case Base.AllFours b -> 12;
+            case Base.Plank b -> 14;
+            case Base.Supine b -> 12;
+            case Base.KneelingAtSupport b -> 12;
+            case Base.SideLying b -> 30;
+            case Base.Split b -> 10;
+            case Base.Staggered b -> 10;
+            case Base.Level b -> 10;
+            case Base.Step b -> 10;
+            case Base.OneLeg b -> 10;
+            case Base.HalfKneeling b -> 10;
+            case Base.TallKneeling b -> 10;
+            case Base.Seated b -> 10;
+        };
+    }
+
+    static List<MustSee> mustSee(PoseProblem problem, Scene scene) {
+        Sitter sitter = scene.body().sitter();
+        List<MustSee> spots = new ArrayList<>();
+        for (Side side : Side.values()) {
+            spots.add(new MustSee(Piece.of(side, Piece.Limb.SHANK), sitter.at(side, Joint.Part.BALL), .05, 1));
+            boolean loaded = scene.props().stream().anyMatch(prop -> heldBy(prop, side));
+            if (loaded) {
+                spots.add(new MustSee(Piece.of(side, Piece.Limb.FOREARM), Arm.gripCentre(sitter, side), .08, 3));
+            }
+        }
+        spots.add(new MustSee(Piece.of(problem.working(), Piece.Limb.SHANK),
+                sitter.at(problem.working(), Joint.Part.KNEE), .05, 2));
+        Vector3D face = Directions.between(sitter.at(Joint.NECK), sitter.at(Joint.HEAD_TOP), .55);
+        spots.add(new MustSee(Piece.HEAD, face, .09, 2));
+        return spots;
+    }
+
+    private static boolean heldBy(Prop prop, Side side) {
+        return switch (prop) {
+            case Prop.Dumbbell(var hand, var axis) -> hand == side;
+            case Prop.Kettlebell(var hand, var both) -> both || hand == side;
+            case Prop.Column(var pulley, var hand) -> hand == side;
+            case Prop.BandAnchor(var anchor, var hand) -> hand == side;
+            case Prop.Barbell p -> true;
+            case Prop.Box p -> false;
+            case Prop.Bench p -> false;
+            case Prop.Chair p -> false;
+            case Prop.Wedge p -> false;
+            case Prop.Mat p -> false;
+            case Prop.Wall p -> false;
+            case Prop.Rail p -> false;
+            case Prop.Cushion p -> false;
+            case Prop.Pillow p -> false;
+        };
+    }
+
+    static double score(Scene scene, List<MustSee> spots) {
+        double sum = 0;
+        double weights = 0;
+        for (MustSee spot : spots) {
+            sum += spot.weight() * Visibility.share(scene, spot.owner(), spot.at(), spot.radius());
+            weights += spot.weight();
+        }
+        return sum / weights;
+    }
+}
