@@ -45,10 +45,10 @@ public final class Sketch implements Drawing {
      */
     public static Sketch of(PoseProblem problem, SolvedPose solved, Shown shown, Side faces, List<Wish> wishes) {
         boolean turned = faces == Side.LEFT;
-        PoseProblem seen = turned ? new Turned(problem).problem() : problem;
+        PoseProblem seen = turned ? problem.mirrored() : problem;
         Pose working = turned ? solved.working().mirrored() : solved.working();
         Pose start = turned ? solved.start().mirrored() : solved.start();
-        List<Prop> props = turned ? Mirror.props(solved.props()) : solved.props();
+        List<Prop> props = turned ? solved.mirrored().props() : solved.props();
         Staging staging = new Staging(seen, props, new Dress(turned ? Side.LEFT : Side.RIGHT));
         Camera camera = Viewpoint.choose(seen, props, c -> staging.scene(working, Optional.empty(), c));
         Scene scene = switch (shown) {
@@ -56,15 +56,7 @@ public final class Sketch implements Drawing {
             case WORKING -> staging.scene(working, Optional.empty(), camera);
             case WORKING_OVER_START -> staging.scene(working, Optional.of(start), camera);
         };
-        return new Sketch(scene, turned ? Mirror.wishes(wishes) : wishes, turned);
-    }
-
-    /** The parts of a problem that drawing reads, in the mirror. */
-    private record Turned(PoseProblem of) {
-        PoseProblem problem() {
-            return new PoseProblem(of.person(), of.working().other(), of.limits(), of.base(), of.action(), of.right(),
-                    of.left(), of.load(), of.hipShift(), of.handSupport(), of.pressure(), of.effort());
-        }
+        return new Sketch(scene, turned ? wishes.stream().map(Wish::mirrored).toList() : wishes, turned);
     }
 
     /** How poses of one set-up become scenes. */

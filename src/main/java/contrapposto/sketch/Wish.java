@@ -1,5 +1,6 @@
 package contrapposto.sketch;
 
+import contrapposto.body.Pose;
 import contrapposto.quantity.Side;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
 
@@ -36,4 +37,26 @@ public sealed interface Wish {
 
     /** A word under the ground line. */
     record Caption(String text, boolean bold) implements Wish { }
+
+    /** The same wish in the mirror: y turned round, left and right exchanged. */
+    default Wish mirrored() {
+        return switch (this) {
+            case Tag(var side, var on) -> new Tag(side.other(), on);
+            case Height(var low, var high, var text) -> new Height(flipped(low, high), flipped(high, low), text);
+            case Stance(var from, var to, var text) -> new Stance(Pose.mirrored(from), Pose.mirrored(to), text);
+            case Shin(var side, var text) -> new Shin(side.other(), text);
+            case Move(var from, var to) -> new Move(Pose.mirrored(from), Pose.mirrored(to));
+            case Curl(var joint, var from, var to) ->
+                    new Curl(Pose.mirrored(joint), Pose.mirrored(from), Pose.mirrored(to));
+            case Push(var from, var direction) -> new Push(Pose.mirrored(from), Pose.mirrored(direction));
+            case Squeeze(var at, var direction) -> new Squeeze(Pose.mirrored(at), Pose.mirrored(direction));
+            case Turn(var toLeft) -> new Turn(!toLeft);
+            case Caption caption -> caption;
+        };
+    }
+
+    /** The corner with {@code corner}'s x and z and the mirrored y of {@code opposite}. */
+    private static Vector3D flipped(Vector3D corner, Vector3D opposite) {
+        return new Vector3D(corner.getX(), -opposite.getY() + 0.0, corner.getZ());
+    }
 }
