@@ -14,6 +14,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
@@ -52,7 +53,22 @@ class PairsTest {
     void is_refused_with_exactly_these_notices(Path file) throws IOException {
         var outcome = check(file);
         assertInstanceOf(Outcome.Refused.class, outcome);
-        assertAsNoted(file, outcome);
+        assertAsNoted(file, outcome.notices());
+    }
+
+    static List<Path> rosters() throws IOException {
+        return files(REJECTED, ".csv");
+    }
+
+    @ParameterizedTest
+    @MethodSource("rosters")
+    void a_roster_is_refused_whole_or_by_rows_with_exactly_these_notices(Path file) throws IOException {
+        var outcome = RosterTest.read(file);
+        var notices = new ArrayList<>(outcome.notices());
+        if (outcome instanceof Outcome.Done<List<Roster.Row>>(var rows, var none)) {
+            rows.forEach(row -> notices.addAll(row.outcome().notices()));
+        }
+        assertAsNoted(file, notices);
     }
 
     @ParameterizedTest
@@ -60,7 +76,7 @@ class PairsTest {
     void is_accepted_with_exactly_these_warnings(Path file) throws IOException {
         var outcome = check(file);
         assertInstanceOf(Outcome.Done.class, outcome);
-        assertAsNoted(file, outcome);
+        assertAsNoted(file, outcome.notices());
     }
 
     @Test
@@ -105,8 +121,8 @@ class PairsTest {
                 () -> Checks.check(file.getFileName().toString(), bytes, DemoSpecsTest.EXERCISES));
     }
 
-    private static void assertAsNoted(Path file, Outcome<?> outcome) throws IOException {
-        var received = outcome.notices().stream().map(PairsTest::line).collect(Collectors.joining());
+    private static void assertAsNoted(Path file, List<Notice> notices) throws IOException {
+        var received = notices.stream().map(PairsTest::line).collect(Collectors.joining());
         var stem = file.toString().replaceFirst("\\.\\w+$", "");
         var noted = Path.of(stem + ".notices");
         if (!Files.exists(noted) || !Files.readString(noted).equals(received)) {
