@@ -1,0 +1,111 @@
+package contrapposto.illustrate;
+
+import contrapposto.figure.Drawing;
+import contrapposto.quantity.Length;
+import contrapposto.quantity.Sided;
+import contrapposto.setup.SolvedSetUp;
+import contrapposto.sketch.Sketch;
+import contrapposto.sketch.Stage;
+import contrapposto.sketch.Wish;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+
+/**
+ * The sketches of an exercise card: every drawn body is the solved pose of this client. Left set-ups face left and right
+ * ones face right; both sides of a card are drawn alike and to one scale.
+ */
+public final class SetUpSketch {
+    /** A start silhouette that is hidden more than this is not worth drawing behind the body. */
+    private static final double GHOST_SEEN = .4;
+    /** Two small drawings that would have to shrink under this share give way to one large one. */
+    private static final double SMALLEST_PAIR = .8;
+    private static final double STILL = .03;
+    /** The box a figure row gives to sketches at its common height, mm; decides between one drawing and two. */
+    private static final double ROW = 59;
+    private static final double ROW_HEIGHT = 41;
+    private static final double LABEL = 11;
+
+    private SetUpSketch() { }
+
+    /**
+     * The words on sketches.
+     *
+     * @param start   under a start position
+     * @param working under a working position
+     * @param lengths a length with its unit
+     * @param tilt    a shin's tilt in degrees, + = forward, as words ("6° back")
+     */
+    public record Words(String start, Function<WorkingWord, String> working, Function<Length, String> lengths,
+                        Function<Double, String> tilt) { }
+
+    /** How a card's two positions are shown. */
+    public sealed interface Shown {
+        /** The working position over a pale silhouette of the start, or alone where nothing travels. */
+        record Together(Drawing drawing) implements Shown { }
+
+        record Apart(Drawing start, Drawing working) implements Shown { }
+    }
+
+    /** The sketches of each side; one drawing or two is decided for both sides alike, by what stays visible. */
+    public static Sided<Shown> card(Sided<SolvedSetUp> sides, Words words) {
+        boolean symmetric = sides instanceof Sided.Whole<SolvedSetUp>;
+        Sided<Views> views = sides.map(solved -> Views.of(solved, symmetric, words));
+        boolean together = views.values().stream().allMatch(Views::betterTogether);
+        List<Sketch> all = new ArrayList<>();
+        views.values().forEach(v -> all.addAll(together ? List.of(v.together()) : List.of(v.start(), v.working())));
+        return views.map(v -> together ? new Shown.Together(scaled(v.together(), all, v))
+                : new Shown.Apart(scaled(v.start(), all, v), scaled(v.working(), all, v)));
+    }
+
+    /** The working position alone with the arc of its shin, for the coach. */
+    public static Drawing withShin(SolvedSetUp solved, boolean symmetric, Words words) {
+        SetUpWishes wishes = new SetUpWishes(solved, symmetric);
+        List<Wish> said = new ArrayList<>(wishes.tags());
+        said.addAll(wishes.heights(words.lengths()));
+        wishes.stance(words.lengths()).ifPresent(said::add);
+        wishes.shin(words.tilt()).ifPresent(said::add);
+        return stage(solved).sketch(Stage.Shown.WORKING, said);
+    }
+
+    private static Stage stage(SolvedSetUp solved) {
+        return Stage.of(solved.problem(), solved.pose(), solved.problem().working());
+    }
+
+    /** One scale for a card: the page's own metres to millimetres, or less where something would not fit. */
+    private static Drawing scaled(Sketch sketch, List<Sketch> all, Views view) {
+        double stature = view.solved().problem().person().stature();
+        return (width, height, label) -> {
+            double scale = (height - 6.2 * label / LABEL) / (stature + .06);
+            for (Sketch other : all) {
+                scale = Math.min(scale, other.scale(width, height, label));
+            }
+            return sketch.drawn(width, height, label, scale);
+        };
+    }
+
+    /** The three ways to show one side. */
+    private record Views(SolvedSetUp solved, Sketch together, Sketch start, Sketch working, boolean travels) {
+        static Views of(SolvedSetUp solved, boolean symmetric, Words words) {
+            SetUpWishes wishes = new SetUpWishes(solved, symmetric);
+            Stage stage = stage(solved);
+            boolean travels = wishes.travel() > STILL;
+            List<Wish> said = new ArrayList<>(wishes.tags());
+            wishes.movement().ifPresent(said::add);
+            said.addAll(wishes.heights(words.lengths()));
+            said.add(new Wish.Caption(words.working().apply(WorkingWord.of(solved.problem())), true));
+            List<Wish> more = new ArrayList<>(said);
+            wishes.stance(words.lengths()).ifPresent(more::add);
+            return new Views(solved,
+                    stage.sketch(travels ? Stage.Shown.WORKING_OVER_START : Stage.Shown.WORKING, more),
+                    stage.sketch(Stage.Shown.START, List.of(new Wish.Caption(words.start(), false))),
+                    stage.sketch(Stage.Shown.WORKING, said), travels);
+        }
+
+        boolean betterTogether() {
+            double apart = Math.min(start.scale(ROW / 2, ROW_HEIGHT, LABEL), working.scale(ROW / 2, ROW_HEIGHT, LABEL));
+            return !travels || together.ghostShare() >= GHOST_SEEN
+                    || apart < SMALLEST_PAIR * together.scale(ROW, ROW_HEIGHT, LABEL);
+        }
+    }
+}
