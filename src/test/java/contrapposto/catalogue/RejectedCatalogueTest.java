@@ -12,6 +12,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -61,7 +62,16 @@ class RejectedCatalogueTest {
         assertTrue(inCode.isEmpty(), () -> "no pair for " + inCode);
     }
 
+    private static final Map<Path, List<Notice>> SAID = new TreeMap<>();
+
     private static List<Notice> said(Path file) throws IOException {
+        if (!SAID.containsKey(file)) {
+            SAID.put(file, read(file));
+        }
+        return SAID.get(file);
+    }
+
+    private static List<Notice> read(Path file) throws IOException {
         var text = Files.readString(file);
         var as = text.lines().findFirst().orElseThrow().replace("# file: ", "");
         var bytes = text.getBytes(StandardCharsets.UTF_8);
