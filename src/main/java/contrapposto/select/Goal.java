@@ -1,0 +1,34 @@
+package contrapposto.select;
+
+/**
+ * What a selection is scored by. {@link Frame#aims} decides which of the two middle groups weighs more; see
+ * {@link Scale}. Everything down to {@link #VARIETY} grows, ever more slowly, as exercises are added, which is what
+ * lets {@link Search} bound what is still to be had; the rest are costs.
+ */
+enum Goal {
+    PINNED("what the coach asked for"),
+    TWO_SIDED("keeping one two-sided lift"),
+    MUSCLES("the wanted muscles of each side"),
+    TURN("the turn toward the landing side"),
+    PATTERNS("squat, hinge, push and pull under load"),
+    FILLED("a full session"),
+    VARIETY("variety"),
+    THINGS("few equipment changes"),
+    MINUTES("little time lost"),
+    EARLIER("the order of the catalogue");
+
+    private final String words;
+
+    Goal(String words) {
+        this.words = words;
+    }
+
+    String words() {
+        return words;
+    }
+
+    /** Whether more of it is a cost. */
+    boolean cost() {
+        return compareTo(VARIETY) > 0;
+    }
+}

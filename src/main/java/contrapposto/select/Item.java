@@ -1,0 +1,58 @@
+package contrapposto.select;
+
+import contrapposto.catalogue.CapacityGroup;
+import contrapposto.catalogue.Muscle;
+import contrapposto.catalogue.Stage;
+import contrapposto.quantity.Side;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * One exercise as selection sees it: what it covers, costs and asks for.
+ *
+ * @param place    in the catalogue, from 0; the order that breaks ties
+ * @param window   first and last week it may be done in
+ * @param left     muscles of the left side, 2 where a set counts fully, 1 where it counts one half
+ * @param right    the same of the right side
+ * @param turning  whether it turns the trunk toward the landing side
+ * @param loaded   whether a weight is held or pulled
+ * @param twoSided a two-sided lift under load, which is rationed
+ * @param hard     muscles that need a day's rest after it
+ * @param things   what has to be fetched, in words
+ * @param fetchSeconds to set up
+ * @param setSeconds of one round, rest included
+ * @param least    sets at least
+ * @param most     sets at most
+ * @param pinned   asked for by the coach
+ */
+record Item(int place, String id, Stage stage, CapacityGroup group, Window window, Map<Muscle, Integer> left,
+            Map<Muscle, Integer> right, boolean turning, boolean loaded, boolean twoSided, Set<Muscle> hard,
+            Set<String> things, double fetchSeconds, double setSeconds, int least, int most, boolean pinned) {
+    /** Weeks, both included, from 1. */
+    record Window(int first, int last) {
+        boolean meets(Selection.StageWeeks block) {
+            return first <= block.lastWeek() && last >= block.firstWeek();
+        }
+    }
+
+    Map<Muscle, Integer> on(Side side) {
+        return side == Side.LEFT ? left : right;
+    }
+
+    double seconds(int sets) {
+        return fetchSeconds + sets * setSeconds;
+    }
+
+    /** Muscle → half sets, from a set-up's muscle → share. */
+    static Map<Muscle, Integer> halves(Map<Muscle, Double> shares) {
+        var halves = new EnumMap<Muscle, Integer>(Muscle.class);
+        shares.forEach((muscle, share) -> halves.merge(muscle, (int) Math.round(share * 2), Math::max));
+        return halves;
+    }
+
+    boolean floor() {
+        return stage == Stage.FLOOR;
+    }
+}

@@ -1,0 +1,140 @@
+package contrapposto.select;
+
+import contrapposto.assess.Reason;
+import contrapposto.assess.Reason.Source;
+import contrapposto.catalogue.Family;
+import contrapposto.catalogue.Muscle;
+import contrapposto.check.CheckedSpec;
+import contrapposto.check.CheckedSpec.Aim;
+import contrapposto.quantity.Side;
+import contrapposto.setup.SetUps;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * Chooses the exercises, their days, weeks and sets: the best there is by {@link Goal}, within minutes, equipment,
+ * restrictions, stages, skill and recovery. It never fails: what cannot be fitted in is left out with its reason. The
+ * same set-ups give the same selection.
+ */
+public final class Selector {
+    private static final int PER_SESSION = 6;
+    private static final int IN_ALL = 8;
+    /** Training years from which a family of skill 3 may be chosen (house default). */
+    private static final double SKILLED_YEARS = 1;
+    private static final int SKILLED = 3;
+
+    public Selection select(SetUps setUps) {
+        var spec = setUps.assessed().spec();
+        var stages = Stages.of(spec.schedule());
+        var frame = frame(setUps, stages);
+        var scale = Scale.of(spec.aims());
+        var items = new Items(setUps, stages).all();
+        var barred = new LinkedHashMap<String, List<Reason>>();
+        items.forEach(item -> bar(item, setUps, stages).forEach(reason ->
+                barred.computeIfAbsent(item.id(), id -> new ArrayList<>()).add(reason)));
+        var found = Search.best(frame, scale, items.stream().filter(i -> !barred.containsKey(i.id())).toList());
+        return selection(setUps, stages, frame, scale, found, items, barred);
+    }
+
+    private static Frame frame(SetUps setUps, Stages stages) {
+        var spec = setUps.assessed().spec();
+        int minutes = spec.schedule().minutes();
+        double ramps = setUps.catalogue().rules().rampSets() * (double) SessionTime.RAMP_SET;
+        boolean movementFirst = spec.aims().isEmpty() || spec.aims().getFirst() == Aim.SIDE_TO_SIDE_MOVEMENT;
+        return new Frame(stages.blocks(), spec.schedule().days(), minutes * 60 - ramps, PER_SESSION,
+                Math.clamp(Math.round(minutes / 10.0), 3, PER_SESSION), IN_ALL, movementFirst ? 1 : 2, spec.aims(),
+                wanted(setUps));
+    }
+
+    private static Map<Side, Map<Muscle, Integer>> wanted(SetUps setUps) {
+        var wanted = new EnumMap<Side, Map<Muscle, Integer>>(Side.class);
+        for (var side : Side.values()) {
+            var muscles = setUps.assessed().target(side).muscles();
+            var weights = new EnumMap<Muscle, Integer>(Muscle.class);
+            for (int i = 0; i < muscles.size(); i++) {
+                weights.put(muscles.get(i), muscles.size() - i);
+            }
+            wanted.put(side, weights);
+        }
+        return wanted;
+    }
+
+    /** Hard reasons against an exercise as such. */
+    private static List<Reason> bar(Item item, SetUps setUps, Stages stages) {
+        var spec = setUps.assessed().spec();
+        var reasons = new ArrayList<Reason>();
+        int skill = setUps.usable().get(item.id()).values().getFirst().family().skill();
+        if (spec.choices().exclude().contains(item.id())) {
+            reasons.add(Reason.of("excluded", "left out by the coach", Source.COACH));
+        }
+        if (!item.pinned() && skill >= SKILLED && spec.client().trainingYears() < SKILLED_YEARS) {
+            reasons.add(Reason.of("skill", "asks for more practice than " + spec.client().trainingYears()
+                    + " years of training", Source.HOUSE));
+        }
+        if (item.window().first() > stages.weeks()) {
+            reasons.add(Reason.of("stage", "its stage (" + item.stage().word() + ") does not open within "
+                    + stages.weeks() + " weeks from a " + stages.start().word() + " start", Source.HOUSE));
+        }
+        return reasons;
+    }
+
+    private static Selection selection(SetUps setUps, Stages stages, Frame frame, Scale scale, Search.Found found,
+                                       List<Item> items, Map<String, List<Reason>> barred) {
+        var order = found.chosen().stream().sorted(Comparator.comparing((Item i) -> family(setUps, i),
+                TrainingOrder.FAMILIES).thenComparingInt(Item::place)).toList();
+        var duties = new LinkedHashMap<Item, Duty>();
+        order.forEach(item -> duties.put(item, found.duty(item)));
+        var sets = Sets.fill(frame, order, duties);
+        var chosen = new ArrayList<Selection.Chosen>();
+        for (var item : order) {
+            chosen.add(new Selection.Chosen(chosen.size() + 1, item.id(), setUps.usable().get(item.id()),
+                    item.window().first(), item.window().last(), sets.get(item), instead(setUps, item),
+                    new WhyThis(setUps, stages).of(item)));
+        }
+        var days = new ArrayList<Selection.Day>();
+        for (int d = 0; d < frame.days().size(); d++) {
+            int session = d % 2;
+            days.add(new Selection.Day(frame.days().get(d), chosen.stream()
+                    .filter(c -> duties.get(order.get(c.number() - 1)).in(session)).map(Selection.Chosen::number).toList()));
+        }
+        return new Selection(setUps, List.copyOf(chosen), List.copyOf(days), stages.blocks(),
+                leftOut(setUps, new WhyNot(frame, scale, found), items, barred, order));
+    }
+
+    /** In catalogue order. */
+    private static Map<String, List<Reason>> leftOut(SetUps setUps, WhyNot whyNot, List<Item> items,
+                                                     Map<String, List<Reason>> barred, List<Item> chosen) {
+        var leftOut = new LinkedHashMap<String, List<Reason>>();
+        for (var family : setUps.catalogue().families()) {
+            var item = items.stream().filter(i -> i.id().equals(family.id())).findFirst();
+            if (item.isEmpty()) {
+                leftOut.put(family.id(), setUps.leftOut().getOrDefault(family.id(), List.of()));
+            } else if (!chosen.contains(item.get())) {
+                leftOut.put(family.id(), barred.containsKey(family.id()) ? List.copyOf(barred.get(family.id()))
+                        : List.of(whyNot.of(item.get())));
+            }
+        }
+        return Collections.unmodifiableMap(leftOut);
+    }
+
+    private static Family family(SetUps setUps, Item item) {
+        return setUps.usable().get(item.id()).values().getFirst().family();
+    }
+
+    /** The family's own stand-in if the client can do it, else another of the same kind, else none. */
+    private static String instead(SetUps setUps, Item item) {
+        var family = family(setUps, item);
+        var excluded = setUps.assessed().spec().choices().exclude();
+        if (setUps.usable().containsKey(family.instead()) && !excluded.contains(family.instead())) {
+            return family.instead();
+        }
+        return setUps.usable().values().stream().map(s -> s.values().getFirst().family())
+                .filter(f -> f.group() == family.group() && !f.id().equals(family.id()) && !excluded.contains(f.id()))
+                .map(Family::id).findFirst().orElse("");
+    }
+}

@@ -1,0 +1,60 @@
+package contrapposto.select;
+
+import contrapposto.catalogue.Stage;
+import contrapposto.check.CheckedSpec.Schedule;
+import contrapposto.select.Item.Window;
+import contrapposto.select.Selection.StageWeeks;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * How stages map onto weeks (house defaults). From the start stage on, each stage leads a run of weeks: from the floor,
+ * the supported stage opens after a quarter of the plan, standing work after half, integrated work after seven eighths;
+ * from a later start the rest of the way is shared out alike. Floor work stops when standing work leads, unless the
+ * client began on the feet: then it opens the session. All other work stays to the end once it has come in.
+ */
+record Stages(List<StageWeeks> blocks, Stage start, int weeks) {
+    static Stages of(Schedule schedule) {
+        var start = schedule.startStage();
+        double[] opens = switch (start) {
+            case FLOOR -> new double[] {0, 0.25, 0.5, 0.875};
+            case SUPPORTED -> new double[] {0, 0, 0.25, 0.75};
+            case STANDING -> new double[] {0, 0, 0, 0.5};
+            case INTEGRATED -> new double[] {0, 0, 0, 0};
+        };
+        int weeks = schedule.weeks();
+        var blocks = new ArrayList<StageWeeks>();
+        for (var stage : Stage.values()) {
+            int first = 1 + (int) StrictMath.floor(opens[stage.ordinal()] * weeks);
+            boolean comesAtAll = stage.compareTo(start) >= 0 && first <= weeks;
+            if (comesAtAll) {
+                if (!blocks.isEmpty()) {
+                    var last = blocks.removeLast();
+                    if (last.firstWeek() < first) {
+                        blocks.add(new StageWeeks(last.stage(), last.firstWeek(), first - 1));
+                    }
+                }
+                blocks.add(new StageWeeks(stage, first, weeks));
+            }
+        }
+        return new Stages(List.copyOf(blocks), start, weeks);
+    }
+
+    /** When work of this stage may be done; {@code atOnce} where the coach has tested or asked for it. */
+    Window window(Stage stage, boolean atOnce) {
+        if (atOnce || stage.compareTo(start) <= 0 && stage != Stage.FLOOR) {
+            return new Window(1, weeks);
+        }
+        int standing = first(Stage.STANDING);
+        if (stage == Stage.FLOOR) {
+            return new Window(1, start == Stage.FLOOR && standing > 1 ? standing - 1 : weeks);
+        }
+        return new Window(first(stage), weeks);
+    }
+
+    /** First week of the run led by this stage or a later one; the week after the last if there is none. */
+    private int first(Stage stage) {
+        return blocks.stream().filter(b -> b.stage().compareTo(stage) >= 0).mapToInt(StageWeeks::firstWeek).findFirst()
+                .orElse(weeks + 1);
+    }
+}

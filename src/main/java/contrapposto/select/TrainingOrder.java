@@ -1,0 +1,35 @@
+package contrapposto.select;
+
+import contrapposto.catalogue.Family;
+import contrapposto.catalogue.Family.Ribs;
+import contrapposto.catalogue.Stage;
+import java.util.Comparator;
+
+/**
+ * What comes first in a session (common practice): floor work; what opens the ribs; then the large lifts of the legs,
+ * pushes and pulls, arms, calves, and carries last. Equals in catalogue order.
+ */
+final class TrainingOrder {
+    private TrainingOrder() { }
+
+    static final Comparator<Family> FAMILIES = Comparator.comparingInt(TrainingOrder::rank);
+
+    private static int rank(Family family) {
+        if (family.stage() == Stage.FLOOR) {
+            return 0;
+        }
+        if (family.ribs() == Ribs.OPENS_BACK) {
+            return 1;
+        }
+        return switch (family.group()) {
+            case KNEE_BEND -> 2;
+            case HINGE -> 3;
+            case PRESS -> 4;
+            case PULL -> 5;
+            case CURL, EXTENSION -> 6;
+            case NONE -> 7;
+            case CALF -> 8;
+            case CARRY -> 9;
+        };
+    }
+}

@@ -1,0 +1,31 @@
+package contrapposto.setup;
+
+import contrapposto.assess.Assessed.Limit;
+import contrapposto.assess.Reason;
+import contrapposto.assess.Reason.Source;
+import contrapposto.catalogue.Family.BaseKind;
+import java.util.Optional;
+
+/**
+ * What people of 65 and over, of unknown age, or with such a limit from the screening are not asked to do (common
+ * practice): a rear foot raised, or an unsteady stance, without a hand on something steady.
+ */
+final class Caution {
+    private static final int UNSTEADY = 3;
+
+    private Caution() { }
+
+    static Optional<Reason> against(Question q, SetUp setUp) {
+        boolean hand = setUp.handSupport() != SetUp.Support.NONE;
+        boolean careful = q.assessed().cautious()
+                || q.restraints().verdict().contains(Limit.HAND_SUPPORT_FOR_REAR_RAISE);
+        if (careful && !hand && setUp.rearRaise().metres() > 0) {
+            return Optional.of(Reason.of("hand-support", "the rear foot is raised only with a hand on something steady",
+                    Source.PRACTICE));
+        }
+        boolean unsteady = q.family().base() == BaseKind.ONE_LEG || q.family().steadiness() >= UNSTEADY;
+        return q.assessed().cautious() && !hand && unsteady
+                ? Optional.of(Reason.of("hand-support", "balancing on one leg needs a hand on something steady", Source.PRACTICE))
+                : Optional.empty();
+    }
+}

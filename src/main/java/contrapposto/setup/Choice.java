@@ -1,0 +1,177 @@
+package contrapposto.setup;
+
+import contrapposto.assess.Reason;
+import contrapposto.assess.Reason.Source;
+import contrapposto.body.PoseOutcome;
+import contrapposto.body.PoseProblem;
+import contrapposto.check.CheckedSpec.Equipment;
+import contrapposto.catalogue.Family.Ribs;
+import contrapposto.catalogue.Family.Toward;
+import contrapposto.quantity.Side;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.function.Function;
+
+/**
+ * One family, one side: tries every candidate, keeps the best and the runner-up, and argues for it. Which hand holds what
+ * hardly moves the pose but decides the turn, so it is settled first, by its {@link Judge.Promise}: only the candidates
+ * that promise most are solved, and the others when none of those can be held.
+ */
+final class Choice {
+    private final Question q;
+    private final Judge judge;
+    private final Fitting fitting;
+    private final Function<PoseProblem, PoseOutcome> solver;
+
+    Choice(Question q, Function<PoseProblem, PoseOutcome> solver) {
+        this.q = q;
+        this.solver = solver;
+        this.judge = new Judge(q);
+        this.fitting = new Fitting(q, judge, solver);
+    }
+
+    /** @param refusals why there is none; empty when there is one */
+    record Answer(Optional<SolvedSetUp> solved, List<Reason> refusals) { }
+
+    /** What trying all candidates left: the best first, and why each of the others is out of the question. */
+    private record Field(List<Tried> ranked, List<Reason> refusals) { }
+
+    Answer answer() {
+        var refusal = refusal();
+        if (refusal.isPresent()) {
+            return new Answer(Optional.empty(), List.of(refusal.get()));
+        }
+        var field = field();
+        if (field.ranked().isEmpty() && q.fixedByCoach()) {
+            return withoutWish(field.refusals());
+        }
+        return field.ranked().isEmpty() ? new Answer(Optional.empty(), field.refusals())
+                : new Answer(Optional.of(solved(field, List.of())), List.of());
+    }
+
+    /** The coach's set-up cannot be held: say so, and offer what can. */
+    private Answer withoutWish(List<Reason> why) {
+        var free = new Choice(q.withoutWish(), solver);
+        var field = free.field();
+        var notes = why.stream().map(r -> Reason.of("coach-set-up", "the set-up asked for is not possible: " + r.because()
+                + "; this one stands in", Source.COACH)).toList();
+        return field.ranked().isEmpty() ? new Answer(Optional.empty(), Reason.all(notes, field.refusals()))
+                : new Answer(Optional.of(free.solved(field, notes)), List.of());
+    }
+
+    /** Why no set-up of this family can serve this side, before any is solved. */
+    private Optional<Reason> refusal() {
+        var gear = new Gear(q.equipment(), q.stature());
+        var missing = gear.missing(q.family());
+        if (missing.isPresent()) {
+            return missing;
+        }
+        var ribs = q.family().ribs();
+        if (q.target().ribs() != Ribs.NEITHER && ribs != Ribs.NEITHER && ribs != q.target().ribs()) {
+            return Optional.of(Reason.of("ribs", "on the " + q.side().word() + " side it would open the ribs at the "
+                    + (ribs == Ribs.OPENS_BACK ? "back" : "front") + ", which already move more", Source.PRACTICE));
+        }
+        return turnsTo().filter(to -> q.target().turnTo().filter(want -> want != to).isPresent())
+                .map(to -> Reason.of("turn", "with the " + q.side().word() + " side working it would turn you " + to.word()
+                        + ", the way you already turn", Source.PRACTICE));
+    }
+
+    /** The side that doing the family turns the trunk to, where that does not hang on the weight. */
+    private Optional<Side> turnsTo() {
+        return switch (q.family().turn().toward()) {
+            case WORKING -> Optional.of(q.side());
+            case AWAY -> Optional.of(q.side().other());
+            case NONE, BY_LOAD_HAND -> Optional.empty();
+        };
+    }
+
+    private Field field() {
+        var tried = new ArrayList<Tried>();
+        var refusals = new ArrayList<Reason>();
+        var candidates = Candidates.of(q);
+        if (candidates.isEmpty()) {
+            refusals.add(Reason.of("equipment", "there is nothing to load it with: "
+                    + String.join(", ", q.family().levers().implement().stream().map(i -> i.word()).toList()),
+                    Source.PRACTICE));
+        }
+        var promised = new TreeMap<Judge.Promise, List<SetUp>>();
+        for (var candidate : candidates) {
+            var against = against(candidate);
+            against.ifPresentOrElse(refusals::add,
+                    () -> promised.computeIfAbsent(judge.promise(candidate), p -> new ArrayList<>()).add(candidate));
+        }
+        for (var group : promised.values()) {
+            if (tried.isEmpty()) {
+                group.forEach(candidate -> tryOut(candidate, candidates.indexOf(candidate), tried, refusals));
+            }
+        }
+        tried.sort(Comparator.comparing(Tried::judgement));
+        return new Field(tried, refusals.stream().distinct().toList());
+    }
+
+    private Optional<Reason> against(SetUp candidate) {
+        return q.restraints().against(q.family(), candidate, q.side()).or(() -> Caution.against(q, candidate))
+                .or(() -> judge.staggersWrongWay(candidate) && !q.fixedByCoach() ? Optional.of(Reason.of("turn", "with the "
+                        + q.side().word() + " foot ahead the stagger would turn the pelvis the way it already turns",
+                        Source.PRACTICE)) : Optional.empty());
+    }
+
+    private void tryOut(SetUp candidate, int order, List<Tried> tried, List<Reason> refusals) {
+        switch (fitting.fit(candidate)) {
+            case Trial.Held held when !q.fixedByCoach() && judge.turnsWrongWay(held) -> refusals.add(Reason.of("turn",
+                    "it would turn you the way you already turn", Source.EXPECTED));
+            case Trial.Held held -> tried.add(new Tried(held, judge.judge(held, order)));
+            case Trial.Unheld(var constraint, var by, var unit) ->
+                    refusals.add(Reason.of("pose", "no pose holds it: " + constraint, Source.SOLVED));
+        }
+    }
+
+    private SolvedSetUp solved(Field field, List<Reason> notes) {
+        var best = field.ranked().getFirst();
+        var m = best.mechanics();
+        var phase = judge.phase(m);
+        var argument = new Argument(q, judge);
+        var runnerUp = field.ranked().stream().skip(1).findFirst().map(next -> argument.runnerUp(best, next));
+        var reasons = Reason.all(notes, Reason.all(argument.ofChoice(best, field.ranked()), argument.ofPose(best.held())));
+        return new SolvedSetUp(q.family(), q.side(), q.role(), best.setUp(), best.held().problem(), best.held().pose(),
+                phase, TrainedMuscles.of(q.family().muscles(), phase),
+                TrainedMuscles.of(q.family().otherSideMuscles(), phase), reasons, runnerUp, lacks(best),
+                q.fixedByCoach());
+    }
+
+    /** What more gear would do, tried on this person: the first thing that would make a better set-up. */
+    private Optional<String> lacks(Tried best) {
+        if (q.fixedByCoach()) {
+            return Optional.empty();
+        }
+        for (var thing : Gear.helpful(q.equipment(), q.stature())) {
+            var richer = new Choice(q.with(thing.equipment()), solver).field().ranked().stream().findFirst();
+            if (richer.isPresent()) {
+                var decisive = richer.get().judgement().decidedBy(best.judgement());
+                boolean better = richer.get().judgement().compareTo(best.judgement()) < 0;
+                if (better && decisive.compareTo(Criterion.STEADINESS) < 0) {
+                    return Optional.of(new Argument(q, judge).lack(thing.words(), best, richer.get(), decisive));
+                }
+            }
+        }
+        return Optional.empty();
+    }
+
+    Optional<SolvedSetUp> resolve(SolvedSetUp chosen, double kg) {
+        return switch (fitting.solve(chosen.setUp(), kg)) {
+            case Trial.Unheld unheld -> Optional.empty();
+            case Trial.Held held -> {
+                var phase = judge.phase(held.mechanics());
+                var kept = chosen.reasons().stream().filter(r -> !Argument.OF_POSE.contains(r.rule())).toList();
+                yield Optional.of(new SolvedSetUp(chosen.family(), chosen.side(), chosen.role(), chosen.setUp(),
+                        held.problem(), held.pose(), phase, TrainedMuscles.of(chosen.family().muscles(), phase),
+                        TrainedMuscles.of(chosen.family().otherSideMuscles(), phase),
+                        Reason.all(kept, new Argument(q, judge).ofPose(held)), chosen.runnerUp(), chosen.lacks(),
+                        chosen.byCoach()));
+            }
+        };
+    }
+}

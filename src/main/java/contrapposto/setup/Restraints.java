@@ -1,0 +1,147 @@
+package contrapposto.setup;
+
+import contrapposto.assess.Assessed;
+import contrapposto.assess.Assessed.Limit;
+import contrapposto.assess.Reason;
+import contrapposto.assess.Reason.Source;
+import contrapposto.body.JointLimits;
+import contrapposto.catalogue.Family;
+import contrapposto.catalogue.RestrictionTag;
+import contrapposto.check.CheckedSpec;
+import contrapposto.check.CheckedSpec.Restriction;
+import contrapposto.quantity.Side;
+import contrapposto.quantity.Sided;
+import java.time.LocalDate;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * What this person must keep away from on the day the plan starts. A restriction that has run out by then is void; one
+ * that runs out later binds the whole plan, since a set-up is kept for all weeks.
+ *
+ * @param active  restrictions in the order of the spec
+ * @param verdict limits of the screening
+ * @param limits  how far each side's joints may be asked to move
+ */
+record Restraints(List<Restriction> active, Set<Limit> verdict, Sided<JointLimits> limits) {
+    /** An ankle is asked for this much less than the person's own weight-bearing dorsiflexion, degrees. */
+    private static final double ANKLE_RESERVE = 5;
+
+    static Restraints of(Assessed assessed) {
+        var spec = assessed.spec();
+        var active = spec.restrictions().stream().filter(r -> binds(r, spec.schedule().start())).toList();
+        return new Restraints(active, assessed.verdict().limits(), new Sided.Each<>(limits(spec, active, Side.LEFT),
+                limits(spec, active, Side.RIGHT)));
+    }
+
+    private static boolean binds(Restriction restriction, LocalDate start) {
+        return restriction.until().isEmpty() || !restriction.until().get().isBefore(start);
+    }
+
+    private static JointLimits limits(CheckedSpec spec, List<Restriction> active, Side side) {
+        var common = JointLimits.COMMON;
+        return new JointLimits(
+                range(spec, active, side, "hip-flexion", 0, common.hipFlexion()),
+                range(spec, active, side, "hip-extension", 0, common.hipExtension()),
+                range(spec, active, side, "knee-flexion", 0, common.kneeFlexion()),
+                range(spec, active, side, "dorsiflexion", ANKLE_RESERVE, common.ankleDorsiflexion()),
+                range(spec, active, side, "plantarflexion", 0, common.anklePlantarflexion()),
+                common.toeExtension(),
+                range(spec, active, side, "shoulder-flexion", 0, common.shoulderFlexion()),
+                range(spec, active, side, "elbow-flexion", 0, common.elbowFlexion()));
+    }
+
+    /** The person's own measure where given, less {@code reserve}; never beyond what a restriction allows. */
+    private static double range(CheckedSpec spec, List<Restriction> active, Side side, String what, double reserve,
+                                double common) {
+        var own = spec.assessment().measures().stream()
+                .filter(m -> m.unit().equals("deg") && words(m.what()).endsWith(words(what))).findFirst()
+                .map(m -> (side == Side.LEFT ? m.left() : m.right()) - reserve);
+        double limit = own.orElse(common);
+        for (var restriction : active) {
+            limit = switch (restriction) {
+                case Restriction.LimitRange(var joint, var sides, var to, var until, var because)
+                        when sides.contains(side) && words(joint).endsWith(words(what)) -> Math.min(limit, to.degrees());
+                case Restriction.LimitRange other -> limit;
+                case Restriction.LimitLoad load -> limit;
+                case Restriction.Avoid avoid -> limit;
+            };
+        }
+        return Math.max(0, limit);
+    }
+
+    private static String words(String what) {
+        return what.replace('-', ' ');
+    }
+
+    /** The most one hand may hold, kg; infinite without such a restriction. */
+    double handLoad() {
+        return active.stream().mapToDouble(r -> switch (r) {
+            case Restriction.LimitLoad(var perHand, var until, var because) -> perHand.kilograms();
+            case Restriction.LimitRange range -> Double.POSITIVE_INFINITY;
+            case Restriction.Avoid avoid -> Double.POSITIVE_INFINITY;
+        }).min().orElse(Double.POSITIVE_INFINITY);
+    }
+
+    /** Why this set-up is not for this person, if so. */
+    Optional<Reason> against(Family family, SetUp setUp, Side working) {
+        if (verdict.contains(Limit.NO_SUPINE) && family.tags().contains(RestrictionTag.SUPINE.word())) {
+            return Optional.of(Reason.of("screening-limit", "the screening answers rule out lying on the back",
+                    Source.PRACTICE));
+        }
+        if (verdict.contains(Limit.NO_IMPACT) && family.impact()) {
+            return Optional.of(Reason.of("screening-limit", "the screening answers rule out impact", Source.PRACTICE));
+        }
+        return active.stream().flatMap(r -> switch (r) {
+            case Restriction.Avoid avoid when hits(avoid, family, setUp, working) -> Optional.of(reason(avoid)).stream();
+            case Restriction.Avoid avoid -> Optional.<Reason>empty().stream();
+            case Restriction.LimitLoad load -> Optional.<Reason>empty().stream();
+            case Restriction.LimitRange range -> Optional.<Reason>empty().stream();
+        }).findFirst();
+    }
+
+    private static Reason reason(Restriction.Avoid avoid) {
+        String side = avoid.sides().size() == 1 ? " on the " + avoid.sides().iterator().next().word() + " side" : "";
+        String until = avoid.until().map(d -> " until " + d).orElse("");
+        String because = avoid.because().isEmpty() ? "" : " (" + avoid.because() + ")";
+        return Reason.of("restriction", "restriction: avoid " + avoid.what() + side + until + because, Source.COACH);
+    }
+
+    private static boolean hits(Restriction.Avoid avoid, Family family, SetUp setUp, Side working) {
+        if (avoid.what().equals(family.id())) {
+            return avoid.sides().contains(working) || family.sides() == Family.Sides.BOTH;
+        }
+        return family.tags().contains(avoid.what()) && RestrictionTag.of(avoid.what())
+                .map(tag -> sidesUnder(tag, family, setUp, working)).orElse(EnumSet.allOf(Side.class))
+                .stream().anyMatch(avoid.sides()::contains);
+    }
+
+    /** The sides of the body that the tagged demand falls on; both where it cannot be told apart. */
+    private static EnumSet<Side> sidesUnder(RestrictionTag tag, Family family, SetUp setUp, Side working) {
+        var both = EnumSet.allOf(Side.class);
+        if (family.sides() == Family.Sides.BOTH) {
+            return both;
+        }
+        return switch (tag) {
+            case KNEELING -> family.base() == Family.BaseKind.HALF_KNEELING
+                    ? EnumSet.of(setUp.frontFoot().orElse(working).other()) : both;
+            case SIDE_LYING -> EnumSet.of(working);
+            case SINGLE_LEG, DEEP_HIP -> EnumSet.of(working);
+            case OVERHEAD, GRIP, SHOULDER, ELBOW, WRIST, WRIST_LOAD -> armsUnder(family, setUp, working);
+            case HIP, KNEE, ANKLE -> family.base() == Family.BaseKind.ONE_LEG ? EnumSet.of(working) : both;
+            case PRONE, SUPINE, FLOOR, HEAD_BELOW_HEART, SPINE_FLEXION, BREATH_HOLD, IMPACT, DEEP_KNEE, TWISTING, NECK,
+                    LOWER_BACK -> both;
+        };
+    }
+
+    private static EnumSet<Side> armsUnder(Family family, SetUp setUp, Side working) {
+        var both = EnumSet.allOf(Side.class);
+        return switch (family.base()) {
+            case PLANK, ALL_FOURS, KNEELING_AT_SUPPORT -> both;
+            case SPLIT, STAGGERED, LEVEL, STEP, ONE_LEG, HALF_KNEELING, TALL_KNEELING, SUPINE, SIDE_LYING, SEATED ->
+                    setUp.bothHands() || setUp.eachHand() ? both : EnumSet.of(setUp.loadHand().orElse(working));
+        };
+    }
+}

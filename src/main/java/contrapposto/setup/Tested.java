@@ -1,0 +1,50 @@
+package contrapposto.setup;
+
+import contrapposto.body.PoseProblem;
+import contrapposto.catalogue.Family.BaseKind;
+import contrapposto.catalogue.Family.FootPlace;
+import contrapposto.catalogue.Family.LoadHand;
+import contrapposto.catalogue.Family.Works;
+import contrapposto.catalogue.Implement;
+import contrapposto.check.CheckedSpec.SetUpWish;
+import contrapposto.quantity.Length;
+import contrapposto.quantity.Side;
+import java.util.Optional;
+
+/** The set-up of a test: what was said about it, and for the rest flat feet, the usual stance and the weight in both hands. */
+final class Tested {
+    private Tested() { }
+
+    static PoseProblem problem(Question q, SetUpWish wish, double kg) {
+        return Posing.problem(q, setUp(q, wish), kg);
+    }
+
+    private static SetUp setUp(Question q, SetUpWish wish) {
+        var levers = q.family().levers();
+        boolean arm = q.family().works() != Works.LEG;
+        boolean one = arm || wish.loadHand().isPresent();
+        Side hand = wish.loadHand().orElse(levers.loadHands().contains(LoadHand.SAME) ? q.side() : q.side().other());
+        boolean ahead = levers.workingFoot().isEmpty() || levers.workingFoot().contains(FootPlace.AHEAD);
+        Length raise = new Gear(q.equipment(), q.stature()).raises(q.family()).stream().findFirst()
+                .orElse(Length.ofMetres(levers.raise().from()));
+        var implement = levers.implement().stream().filter(i -> i != Implement.BODY_WEIGHT).findFirst()
+                .orElse(Implement.BODY_WEIGHT);
+        boolean cable = implement == Implement.CABLE;
+        return new SetUp(arm || q.symmetric() ? Optional.empty() : Optional.of(q.side()),
+                arm && !q.symmetric() ? Optional.of(q.side()) : Optional.empty(),
+                q.family().base() == BaseKind.SPLIT || q.staggered() ? Optional.of(ahead ? q.side() : q.side().other())
+                        : Optional.empty(),
+                wish.frontRaise().orElse(Length.ZERO), wish.rearRaise().orElse(Length.ZERO), raise,
+                wish.heelWedge().orElse(Length.ZERO), wish.heelWedge().map(h -> q.side()),
+                wish.stance().map(Length::metres).orElse(Fitting.usualStance(q)), Posing.width(q),
+                one ? Optional.of(hand) : Optional.empty(), !one, false, false, SetUp.Support.NONE,
+                cable ? wish.pulley().orElse(pulley(q)) : Length.ZERO,
+                cable ? wish.pulleyDistance().orElse(levers.pulleyDistance() * q.stature()) : Double.NaN, implement, 1);
+    }
+
+    private static Length pulley(Question q) {
+        var heights = Posing.pulleys(q, Implement.CABLE);
+        return heights.isEmpty() ? Length.ofMetres(q.family().levers().pulleyFrom() * q.stature())
+                : heights.get(heights.size() / 2);
+    }
+}

@@ -1,0 +1,256 @@
+package contrapposto.select;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import contrapposto.catalogue.CapacityGroup;
+import contrapposto.catalogue.Muscle;
+import contrapposto.catalogue.Stage;
+import contrapposto.check.CheckedSpec.Aim;
+import contrapposto.quantity.Side;
+import contrapposto.select.Selection.StageWeeks;
+import java.time.DayOfWeek;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.EnumSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import java.util.Set;
+import java.util.TreeSet;
+import org.junit.jupiter.api.DisplayNameGeneration;
+import org.junit.jupiter.api.DisplayNameGenerator;
+import org.junit.jupiter.api.Test;
+
+/** Branch and bound against trying everything, scored by a second, plain reading of the goals. */
+@DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
+class SearchTest {
+    private static final int CASES = 240;
+
+    @Test
+    void finds_what_trying_everything_finds() {
+        var random = new Random(20261125);
+        int chosen = 0;
+        int tight = 0;
+        for (int c = 0; c < CASES; c++) {
+            var frame = frame(random);
+            var items = items(random, 2 + random.nextInt(4));
+            var scale = Scale.of(frame.aims());
+            var found = Search.best(frame, scale, items);
+            var expected = bruteForce(frame, scale, Search.ordered(frame, scale, items));
+            assertEquals(score(frame, scale, found.items(), expected), found.score(), "case " + c);
+            assertEquals(expected, found.duties(), "case " + c);
+            chosen += found.chosen().size();
+            tight += found.chosen().size() < items.size() ? 1 : 0;
+        }
+        assertTrue(chosen > 2 * CASES, "the cases choose something: " + chosen);
+        assertTrue(tight > CASES / 3, "the cases leave something out: " + tight);
+    }
+
+    @Test
+    void a_full_catalogue_takes_well_under_the_time_allowed() {
+        var random = new Random(7);
+        long worst = 0;
+        for (int c = 0; c < 12; c++) {
+            var frame = frame(random);
+            var items = items(random, 20);
+            long before = System.nanoTime();
+            Search.best(frame, Scale.of(frame.aims()), items);
+            worst = Math.max(worst, System.nanoTime() - before);
+        }
+        assertTrue(worst < 3_000_000_000L, "worst of 12 searches over 20 exercises, ms: " + worst / 1_000_000);
+    }
+
+    private static List<Duty> bruteForce(Frame frame, Scale scale, List<Item> items) {
+        var options = frame.days().size() > 1 ? List.of(Duty.values()) : List.of(Duty.A, Duty.OUT);
+        int all = (int) Math.round(StrictMath.pow(options.size(), items.size()));
+        List<Duty> best = List.of();
+        long bestScore = Long.MIN_VALUE;
+        for (int code = 0; code < all; code++) {
+            var duties = new ArrayList<Duty>();
+            int rest = code;
+            for (int i = items.size() - 1; i >= 0; i--) {
+                duties.addFirst(options.get(rest % options.size()));
+                rest /= options.size();
+            }
+            if (allowed(frame, items, duties)) {
+                long score = score(frame, scale, items, duties);
+                if (score > bestScore) {
+                    bestScore = score;
+                    best = duties;
+                }
+            }
+        }
+        return best;
+    }
+
+    private static boolean allowed(Frame frame, List<Item> items, List<Duty> duties) {
+        var chosen = new ArrayList<Item>();
+        for (int i = 0; i < items.size(); i++) {
+            if (duties.get(i) != Duty.OUT) {
+                chosen.add(items.get(i));
+            }
+        }
+        if (chosen.size() > frame.inAll() || chosen.stream().filter(Item::twoSided).count() > frame.twoSided()) {
+            return false;
+        }
+        for (var block : frame.blocks()) {
+            for (int session = 0; session < 2; session++) {
+                var here = in(items, duties, block, session);
+                boolean standing = block.stage() == Stage.STANDING || block.stage() == Stage.INTEGRATED;
+                if (here.size() > frame.perSession()
+                        || here.stream().mapToDouble(i -> i.fetchSeconds() + i.least() * i.setSeconds()).sum() > frame.seconds() + 1e-6
+                        || standing && here.stream().filter(i -> i.stage() == Stage.FLOOR).count() > 1) {
+                    return false;
+                }
+            }
+        }
+        return !touching(frame.days()) || rested(items, duties);
+    }
+
+    private static boolean touching(List<DayOfWeek> days) {
+        for (int i = 0; i < days.size(); i++) {
+            for (int j = 0; j < days.size(); j++) {
+                int apart = Math.floorMod(days.get(j).getValue() - days.get(i).getValue(), 7);
+                if (apart == 1 && i % 2 != j % 2) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
+    private static boolean rested(List<Item> items, List<Duty> duties) {
+        for (int i = 0; i < items.size(); i++) {
+            for (int j = 0; j < items.size(); j++) {
+                var shared = new TreeSet<>(items.get(i).hard());
+                shared.retainAll(items.get(j).hard());
+                boolean a = duties.get(i) == Duty.A || duties.get(i) == Duty.BOTH;
+                boolean b = duties.get(j) == Duty.B || duties.get(j) == Duty.BOTH;
+                if (a && b && !shared.isEmpty()) {
+                    return false;
+                }
+            }
+        }
+        return true;
+    }
+
+    private static List<Item> in(List<Item> items, List<Duty> duties, StageWeeks block, int session) {
+        var here = new ArrayList<Item>();
+        for (int i = 0; i < items.size(); i++) {
+            var duty = duties.get(i);
+            boolean days = duty == Duty.BOTH || duty == Duty.A && session == 0 || duty == Duty.B && session == 1;
+            boolean weeks = items.get(i).window().first() <= block.lastWeek() && items.get(i).window().last() >= block.firstWeek();
+            if (days && weeks) {
+                here.add(items.get(i));
+            }
+        }
+        return here;
+    }
+
+    /** Every goal from the whole selection, nothing carried along. */
+    private static long score(Frame frame, Scale scale, List<Item> items, List<Duty> duties) {
+        long[] sums = new long[Goal.values().length];
+        var groups = EnumSet.noneOf(CapacityGroup.class);
+        var things = new TreeSet<String>();
+        for (int i = 0; i < items.size(); i++) {
+            if (duties.get(i) != Duty.OUT) {
+                var item = items.get(i);
+                sums[Goal.PINNED.ordinal()] += item.pinned() ? 1 : 0;
+                sums[Goal.TWO_SIDED.ordinal()] |= item.twoSided() ? 1 : 0;
+                sums[Goal.MINUTES.ordinal()] += Math.round(item.fetchSeconds() / 30);
+                sums[Goal.EARLIER.ordinal()] += item.place();
+                groups.add(item.group());
+                things.addAll(item.things());
+            }
+        }
+        sums[Goal.VARIETY.ordinal()] = groups.size();
+        sums[Goal.THINGS.ordinal()] = things.size();
+        int[] days = {(frame.days().size() + 1) / 2, frame.days().size() / 2};
+        for (var block : frame.blocks()) {
+            var both = List.of(in(items, duties, block, 0), in(items, duties, block, 1));
+            for (var side : Side.values()) {
+                for (var wanted : frame.wanted().get(side).entrySet()) {
+                    int halves = 0;
+                    for (int s = 0; s < 2; s++) {
+                        for (var item : both.get(s)) {
+                            halves += days[s] * (side == Side.LEFT ? item.left() : item.right()).getOrDefault(wanted.getKey(), 0);
+                        }
+                    }
+                    sums[Goal.MUSCLES.ordinal()] += (long) wanted.getValue() * Math.min(4, halves);
+                }
+            }
+            var distinct = new LinkedHashSet<Item>(both.get(0));
+            distinct.addAll(both.get(1));
+            sums[Goal.TURN.ordinal()] += Math.min(3, distinct.stream().filter(Item::turning).count());
+            for (var group : List.of(CapacityGroup.KNEE_BEND, CapacityGroup.HINGE, CapacityGroup.PRESS, CapacityGroup.PULL)) {
+                int times = 0;
+                for (int s = 0; s < 2; s++) {
+                    times += days[s] * (int) both.get(s).stream().filter(i -> i.loaded() && i.group() == group).count();
+                }
+                sums[Goal.PATTERNS.ordinal()] += Math.min(2, times);
+            }
+            sums[Goal.FILLED.ordinal()] += Math.min(frame.filled(), both.get(0).size()) + Math.min(frame.filled(), both.get(1).size());
+        }
+        return Arrays.stream(Goal.values()).mapToLong(g -> scale.of(g, sums[g.ordinal()])).sum();
+    }
+
+    private static Frame frame(Random random) {
+        var days = new ArrayList<DayOfWeek>();
+        for (var day : DayOfWeek.values()) {
+            if (random.nextInt(7) < 3) {
+                days.add(day);
+            }
+        }
+        if (days.isEmpty()) {
+            days.add(DayOfWeek.TUESDAY);
+        }
+        var blocks = List.of(List.of(new StageWeeks(Stage.STANDING, 1, 4)),
+                List.of(new StageWeeks(Stage.FLOOR, 1, 2), new StageWeeks(Stage.SUPPORTED, 3, 4), new StageWeeks(Stage.STANDING, 5, 8)),
+                List.of(new StageWeeks(Stage.SUPPORTED, 1, 2), new StageWeeks(Stage.INTEGRATED, 3, 6))).get(random.nextInt(3));
+        var aims = List.of(List.of(Aim.SIDE_TO_SIDE_MOVEMENT, Aim.STRENGTH), List.of(Aim.STRENGTH, Aim.SIDE_TO_SIDE_MOVEMENT),
+                List.of(Aim.SIDE_TO_SIDE_MOVEMENT), List.of(Aim.STRENGTH)).get(random.nextInt(4));
+        var wanted = new EnumMap<Side, Map<Muscle, Integer>>(Side.class);
+        for (var side : Side.values()) {
+            var weights = new EnumMap<Muscle, Integer>(Muscle.class);
+            for (int weight = 5; weight >= 1; weight--) {
+                weights.putIfAbsent(Muscle.values()[random.nextInt(8)], weight);
+            }
+            wanted.put(side, weights);
+        }
+        return new Frame(blocks, days, 600 + random.nextInt(1500), 2 + random.nextInt(4), 3, 2 + random.nextInt(5), 1, aims, wanted);
+    }
+
+    private static List<Item> items(Random random, int size) {
+        var items = new ArrayList<Item>();
+        for (int i = 0; i < size; i++) {
+            var stage = Stage.values()[random.nextInt(4)];
+            boolean loaded = random.nextBoolean();
+            var window = List.of(new Item.Window(1, 8), new Item.Window(3, 8), new Item.Window(1, 2)).get(random.nextInt(3));
+            var things = new TreeSet<String>();
+            for (var thing : List.of("dumbbell", "box or bench", "cable")) {
+                if (random.nextInt(3) == 0) {
+                    things.add(thing);
+                }
+            }
+            items.add(new Item(i, "family-" + i, stage, CapacityGroup.values()[random.nextInt(9)], window, muscles(random),
+                    muscles(random), random.nextBoolean(), loaded, random.nextInt(4) == 0, loaded ? hard(random) : Set.of(), things,
+                    30 + 30 * random.nextInt(3), 100 + random.nextInt(200), 2, 3, random.nextInt(6) == 0));
+        }
+        return items;
+    }
+
+    private static Map<Muscle, Integer> muscles(Random random) {
+        var muscles = new EnumMap<Muscle, Integer>(Muscle.class);
+        for (int i = 0; i < 3; i++) {
+            muscles.put(Muscle.values()[random.nextInt(8)], 1 + random.nextInt(2));
+        }
+        return muscles;
+    }
+
+    private static Set<Muscle> hard(Random random) {
+        return EnumSet.of(Muscle.values()[random.nextInt(8)], Muscle.values()[random.nextInt(8)]);
+    }
+}

@@ -1,0 +1,126 @@
+package contrapposto.setup;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import contrapposto.assess.Assessor;
+import contrapposto.assess.Specs;
+import contrapposto.body.Joint;
+import contrapposto.catalogue.Catalogue;
+import contrapposto.catalogue.CatalogueReader;
+import contrapposto.catalogue.HouseRules;
+import contrapposto.catalogue.HouseRulesReader;
+import contrapposto.catalogue.Phase;
+import contrapposto.check.CheckedSpec.Turned;
+import contrapposto.quantity.Side;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.DisplayNameGeneration;
+import org.junit.jupiter.api.DisplayNameGenerator;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+/**
+ * The reference set-ups of the trade (common practice, no source): they must come out of levers, targets and solved poses.
+ * Written for a pelvis turned right or left by roles, so that one statement checks both.
+ */
+@DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
+class SetUpChooserTest {
+    static final HouseRules RULES = HouseRulesReader.house();
+    static final Catalogue CATALOGUE = CatalogueReader.house(RULES);
+
+    /** Only these families, so that a test solves no more than it looks at. */
+    static Catalogue only(String... ids) {
+        return new Catalogue(CATALOGUE.families().stream().filter(f -> List.of(ids).contains(f.id())).toList(),
+                CATALOGUE.words(), RULES);
+    }
+
+    static SetUps chosen(Specs specs, String... ids) {
+        return new SetUpChooser().choose(new Assessor().assess(specs.spec(), RULES), only(ids));
+    }
+
+    private static Side landing(Turned turned) {
+        return turned == Turned.RIGHT ? Side.LEFT : Side.RIGHT;
+    }
+
+    @ParameterizedTest
+    @EnumSource(names = {"LEFT", "RIGHT"})
+    void a_split_squat_lands_on_a_raised_front_foot_and_drives_from_a_raised_rear_foot(Turned turned) {
+        var landing = landing(turned);
+        var sides = chosen(Specs.turned(turned), "split-squat").usable().get("split-squat");
+        var lands = sides.on(landing);
+        assertEquals(Optional.of(landing), lands.setUp().frontFoot());
+        assertTrue(lands.setUp().frontRaise().metres() > 0 && lands.setUp().rearRaise().metres() == 0);
+        assertEquals(Optional.of(landing.other()), lands.setUp().loadHand());
+        assertTrue(lands.setUp().hipShift());
+        assertEquals(Optional.of(Phase.EARLY_TO_MID), lands.phase());
+        assertTrue(Math.abs(lands.pose().mechanics().shinWorking()) <= 5, "shin about vertical");
+        assertTrue(lands.pose().mechanics().shinStart() < 0, "starts tilted back");
+
+        var drives = sides.on(landing.other());
+        assertEquals(Optional.of(landing.other()), drives.setUp().frontFoot());
+        assertTrue(drives.setUp().rearRaise().metres() > 0 && drives.setUp().frontRaise().metres() == 0);
+        assertEquals(Optional.of(landing.other()), drives.setUp().loadHand());
+        assertFalse(drives.setUp().hipShift());
+        assertEquals(Optional.of(Phase.MID_TO_LATE), drives.phase());
+        assertTrue(drives.pose().mechanics().shinWorking() > 10, "shin tilted forward");
+
+        for (var side : sides.values()) {
+            assertTrue(side.pose().mechanics().turnMoment() * landing.sign() > 0, "the weight turns toward the landing side");
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource(names = {"LEFT", "RIGHT"})
+    void a_high_to_low_press_is_done_by_the_drive_side_arm_with_that_foot_ahead(Turned turned) {
+        var landing = landing(turned);
+        var setUps = chosen(Specs.turned(turned), "high-to-low-press");
+        var sides = setUps.usable().get("high-to-low-press");
+        assertEquals(List.of(landing.other()), sides.sides());
+        var press = sides.on(landing.other());
+        assertEquals(Optional.of(landing.other()), press.setUp().frontFoot());
+        assertEquals(Optional.of(landing.other()), press.setUp().loadHand());
+        double slope = press.pose().mechanics().lineOfPull();
+        assertTrue(slope >= 10 && slope <= 20, () -> "slopes down " + slope);
+        assertTrue(press.setUp().pulley().metres() > press.pose().working().at(Joint.HEAD_TOP).getZ() - 0.25, "head height or above");
+        assertEquals("turn", setUps.refused().get("high-to-low-press").get(landing).getFirst().rule());
+    }
+
+    @ParameterizedTest
+    @EnumSource(names = {"LEFT", "RIGHT"})
+    void a_kickstand_hinge_drives_with_the_weight_in_the_same_hand(Turned turned) {
+        var landing = landing(turned);
+        var sides = chosen(Specs.turned(turned), "kickstand-hinge").usable().get("kickstand-hinge");
+        assertEquals(List.of(landing.other()), sides.sides());
+        var drives = sides.on(landing.other());
+        assertEquals(Optional.of(landing.other()), drives.setUp().frontFoot());
+        assertEquals(Optional.of(landing.other()), drives.setUp().loadHand());
+    }
+
+    @Test
+    void a_turn_the_other_way_gives_the_mirror_image() {
+        var right = chosen(Specs.turned(Turned.RIGHT), "split-squat", "high-to-low-press");
+        var left = chosen(Specs.turned(Turned.LEFT), "split-squat", "high-to-low-press");
+        assertEquals(right.usable().keySet(), left.usable().keySet());
+        right.usable().forEach((id, sides) -> {
+            for (var side : sides.sides()) {
+                var one = sides.on(side);
+                var other = left.usable().get(id).on(side.other());
+                assertEquals(one.setUp().mirrored(), other.setUp());
+                for (var joint : Joint.values()) {
+                    var apart = one.pose().working().mirrored().at(joint).distance(other.pose().working().at(joint));
+                    assertTrue(apart < 1e-9, () -> id + " " + joint + " " + apart);
+                }
+            }
+        });
+    }
+
+    @Test
+    void a_square_pelvis_gives_both_sides_the_same() {
+        var sides = chosen(Specs.turned(Turned.SQUARE), "split-squat").usable().get("split-squat");
+        assertEquals(sides.on(Side.LEFT).setUp().mirrored(), sides.on(Side.RIGHT).setUp());
+        assertFalse(sides.on(Side.LEFT).setUp().hipShift());
+    }
+}
