@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 
 /**
  * One exercise card as finished words.
@@ -38,21 +39,22 @@ record CardModel(String id, String number, String name, String kind, String rest
      * @param side     left, right or both
      * @param order    first, second, only or together
      * @param drawing  the beginning of the keys of its drawings
+     * @param apart    whether start and working position have a drawing each
      * @param feet     whether there is a map of the feet
      * @param shares   of the weight on the feet at the working position; empty where feet do not carry
      * @param shin     back, upright or forward at the working position; empty where no leg works
      */
-    record HalfModel(String side, String other, String role, String heading, String order, String drawing,
+    record HalfModel(String side, String other, String role, String heading, String order, String drawing, boolean apart,
                      List<MeasureModel> measures, List<String> cues, Optional<String> feel, Optional<String> arrow,
                      boolean feet, Optional<Shares> shares, Optional<String> shin) { }
 
     record Shares(String left, String right) { }
 
-    static List<CardModel> all(PlanWords words) {
-        return words.plan().exercises().stream().map(e -> of(words, e)).toList();
+    static List<CardModel> all(PlanWords words, Set<String> drawings) {
+        return words.plan().exercises().stream().map(e -> of(words, e, drawings)).toList();
     }
 
-    private static CardModel of(PlanWords words, Plan.Exercise exercise) {
+    private static CardModel of(PlanWords words, Plan.Exercise exercise, Set<String> drawings) {
         var family = words.family(exercise.id());
         var told = words.words(exercise.id());
         var sides = exercise.sides();
@@ -60,7 +62,7 @@ record CardModel(String id, String number, String name, String kind, String rest
         var dose = sample.doses().getFirst();
         var halves = new LinkedHashMap<String, HalfModel>();
         for (Side side : PlanWords.rows(sides)) {
-            halves.put(PlanWords.badge(sides, side), half(words, exercise, side));
+            halves.put(PlanWords.badge(sides, side), half(words, exercise, side, drawings));
         }
         boolean always = sample.doses().size() == words.plan().weeks().size();
         return new CardModel(exercise.id(), Integer.toString(exercise.number()), told.name(), kind(sides), words.units().seconds(dose.rest()),
@@ -104,12 +106,13 @@ record CardModel(String id, String number, String name, String kind, String rest
                 .min(java.util.Comparator.comparingInt(e -> Math.abs(e.number() - exercise.number())));
     }
 
-    private static HalfModel half(PlanWords words, Plan.Exercise exercise, Side side) {
+    private static HalfModel half(PlanWords words, Plan.Exercise exercise, Side side, Set<String> drawings) {
         var sides = exercise.sides();
         SolvedSetUp solved = sides.on(side).solved();
         String badge = PlanWords.badge(sides, side);
         return new HalfModel(badge, side.other().word(), solved.role().word(), heading(words, solved, badge),
-                order(words.plan(), sides, side), exercise.id() + "/" + badge, MeasureModel.of(solved, words.units()), words.cues(solved),
+                order(words.plan(), sides, side), exercise.id() + "/" + badge,
+                drawings.contains(exercise.id() + "/" + badge + "/start"), MeasureModel.of(solved, words.units()), words.cues(solved),
                 words.byRole(words.words(exercise.id()).feel(), solved), words.byRole(words.words(exercise.id()).arrow(), solved),
                 FootMap.of(solved, words.units()::length).isPresent(),
                 shares(solved, words.units()), shin(words, solved));

@@ -17,6 +17,7 @@ import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.Optional;
 
 /** Composes a handout: finished words go into templates, what the templates write is read back as blocks. */
@@ -37,16 +38,17 @@ public final class Composer {
         var words = PlanWords.of(plan);
         String folder = PlanWords.language(plan) + "/";
         return Labels.read(templates, folder + "labels.ftlx").then(labels -> {
+            var drawings = Drawings.of(words, labels);
             String template = folder + (plan.withheld() ? "referral" : Values.word(order.edition())) + ".ftlx";
-            return templates.run(template, model(words, order))
+            return templates.run(template, model(words, order, drawings.keySet()))
                     .then(xml -> MarkupParser.parse(xml, template)
-                            .then(root -> read(root, Drawings.of(words, labels), template, plan))
+                            .then(root -> read(root, drawings, template, plan))
                             .map(written -> document(words, order, labels, xml, written)));
         });
     }
 
     /** Everything templates may use. */
-    private static Map<String, Object> model(PlanWords words, Order order) {
+    private static Map<String, Object> model(PlanWords words, Order order, Set<String> drawings) {
         var model = new LinkedHashMap<String, Object>();
         model.put("plan", Values.of(OpeningModel.of(words)));
         model.put("withLog", order.log());
@@ -54,7 +56,7 @@ public final class Composer {
             model.put("referral", Values.of(ReferralModel.of(words)));
             return model;
         }
-        model.put("cards", Values.of(CardModel.all(words)));
+        model.put("cards", Values.of(CardModel.all(words, drawings)));
         model.put("weeks", Values.of(WeeksModel.of(words)));
         model.put("log", Values.of(LogModel.of(words)));
         model.put("coach", Values.of(CoachModel.of(words)));

@@ -2,17 +2,17 @@ package contrapposto.compose;
 
 import contrapposto.catalogue.Muscle;
 import contrapposto.figure.Drawing;
-import contrapposto.figure.Figure;
 import contrapposto.illustrate.FindingPicture;
 import contrapposto.illustrate.FootMap;
 import contrapposto.illustrate.LegendSigns;
 import contrapposto.illustrate.LoadPlot;
 import contrapposto.illustrate.MirroredBars;
+import contrapposto.illustrate.SetUpSketch;
 import contrapposto.prescribe.Plan;
 import contrapposto.quantity.Side;
+import contrapposto.quantity.Sided;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 
@@ -33,7 +33,8 @@ final class Drawings {
         drawings.legend();
         drawings.bars();
         for (Plan.Exercise exercise : words.plan().exercises()) {
-            PlanWords.rows(exercise.sides()).forEach(side -> drawings.half(exercise, side));
+            Sided<SetUpSketch.Shown> card = drawings.card(exercise);
+            PlanWords.rows(exercise.sides()).forEach(side -> drawings.half(exercise, side, card.on(side)));
             drawings.byKey.put("load/" + exercise.id(), drawings.load(exercise));
         }
         return drawings.byKey;
@@ -61,12 +62,22 @@ final class Drawings {
                 labels.of("sets-a-week")));
     }
 
-    private void half(Plan.Exercise exercise, Side side) {
+    private Sided<SetUpSketch.Shown> card(Plan.Exercise exercise) {
+        return SetUpSketch.card(exercise.sides().map(Plan.SidePlan::solved), new SetUpSketch.Words(labels.of("start"),
+                word -> labels.of("working/" + word.word()), words.units()::length,
+                degrees -> words.units().degrees(Math.abs(degrees)) + " " + labels.of(degrees < 0 ? "tilt/back" : "tilt/forward")));
+    }
+
+    private void half(Plan.Exercise exercise, Side side, SetUpSketch.Shown shown) {
         var solved = exercise.sides().on(side).solved();
         String key = exercise.id() + "/" + PlanWords.badge(exercise.sides(), side);
-        Drawing blank = (w, h, size) -> new Figure(w, h, List.of());
-        byKey.put(key + "/start", blank);
-        byKey.put(key + "/working", blank);
+        switch (shown) {
+            case SetUpSketch.Shown.Together(var drawing) -> byKey.put(key + "/working", drawing);
+            case SetUpSketch.Shown.Apart(var start, var working) -> {
+                byKey.put(key + "/start", start);
+                byKey.put(key + "/working", working);
+            }
+        }
         FootMap.of(solved, words.units()::length).ifPresent(map -> byKey.put(key + "/map", map));
         FootMap.small(solved).ifPresent(map -> byKey.put(key + "/small", map));
     }

@@ -90,6 +90,11 @@ record Units(UnitSystem system, Locale locale) {
         return decimal(Math.round(share * 100 / step) * (double) step, 0) + NO_BREAK + "%";
     }
 
+    /** An angle without a sign: {@code 3°}. */
+    String degrees(double degrees) {
+        return decimal(degrees, 0) + "°";
+    }
+
     /** A signed angle: {@code +3°}. */
     String signedDegrees(double degrees) {
         String size = decimal(Math.abs(degrees), 0);
