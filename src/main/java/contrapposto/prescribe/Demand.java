@@ -22,6 +22,8 @@ final class Demand {
     /** Loads are solved to this, kg. */
     private static final double EXACT = 0.05;
     private static final int STEPS = 60;
+    /** How far beyond the straight line a guess reaches, so that the answer lies below it. */
+    private static final double OVERSHOOT = 1.02;
     /** Where the search for a load begins, kg. */
     private static final double FIRST_GUESS = 10;
 
@@ -55,13 +57,23 @@ final class Demand {
                 ? BindingJoint.HIP : BindingJoint.KNEE);
     }
 
+    /** The moment of {@code joint} under {@code load}, N·m; zero without a pose. */
+    double moment(BindingJoint joint, double load) {
+        return pose(load).map(pose -> joint.moment(pose.mechanics())).orElse(0.0);
+    }
+
     /**
-     * How hard the legs work under {@code load}: the largest |M| ÷ c of hip and knee, in kg. It counts body mass and load,
-     * and compares set-ups in which different joints bind.
+     * How hard the working leg works under {@code load}: the root of (M ÷ c)² of hip and knee added up, in kg: the effort
+     * that poses are chosen by. It counts body mass and load. Both joints count because another set-up of the same strength
+     * shifts work from one to the other: what only one of them bore in the test would read a raised foot as far too easy or
+     * too hard. Where the same set-up is loaded it rises as the moment of the joint that binds.
      */
     OptionalDouble strain(double load) {
-        return pose(load).map(pose -> OptionalDouble.of(Math.max(scaled(BindingJoint.HIP, pose),
-                scaled(BindingJoint.KNEE, pose)))).orElse(OptionalDouble.empty());
+        return pose(load).map(pose -> {
+            double hip = scaled(BindingJoint.HIP, pose);
+            double knee = scaled(BindingJoint.KNEE, pose);
+            return OptionalDouble.of(StrictMath.sqrt(hip * hip + knee * knee));
+        }).orElse(OptionalDouble.empty());
     }
 
     private double scaled(BindingJoint joint, SolvedPose pose) {
@@ -82,9 +94,11 @@ final class Demand {
         double high = FIRST_GUESS;
         var reached = strain(high);
         while (reached.isPresent() && reached.getAsDouble() < strain && high < MOST) {
+            double slope = (reached.getAsDouble() - strain - below) / (high - low);
             low = high;
             below = reached.getAsDouble() - strain;
-            high *= 2;
+            double ahead = slope > 0 ? low - below / slope * OVERSHOOT + EXACT / 2 : 2 * low;
+            high = Math.min(Math.clamp(ahead, low + EXACT, 4 * low), MOST);
             reached = strain(high);
         }
         return reached.isEmpty() || reached.getAsDouble() < strain ? OptionalDouble.empty()

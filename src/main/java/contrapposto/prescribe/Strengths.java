@@ -13,14 +13,16 @@ import contrapposto.quantity.Side;
 import contrapposto.setup.SolvedSetUp;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 
 /**
- * Reads each side's strength out of its tests. A leg's capacity is the strain at the estimated 1RM, in the set-up of the
- * test; it transfers within its {@link CapacityGroup}, between set-ups of one leg or between set-ups of both, never from
+ * Reads each side's strength out of its tests. A leg's capacity is what hip and knee bear at the estimated 1RM in
+ * the set-up of the test, named by the joint that binds there; it transfers within its {@link CapacityGroup}, between set-ups of one leg or between set-ups of both, never from
  * one kind to the other: a test of both legs is not split. Arms count the outside load alone and each family its own tests.
  *
  * <p>Several tests of one family and side are combined by their median 1RM (of an even number, the middle two
@@ -37,6 +39,7 @@ final class Strengths {
     private final RepCurve curve;
     private final TestPoses poses;
     private final Function<PoseProblem, PoseOutcome> solver;
+    private final Map<Test, Optional<Reading>> read = new HashMap<>();
 
     Strengths(Catalogue catalogue, List<Test> tests, RepCurve curve, TestPoses poses,
               Function<PoseProblem, PoseOutcome> solver) {
@@ -73,8 +76,12 @@ final class Strengths {
                 && (bothSides ? test.side().isEmpty() : test.side().equals(Optional.of(side)))).toList();
     }
 
-    /** One reading of a test: what the set-up would bear once. */
-    private record Reading(BindingJoint joint, double capacity, double oneRepMax) { }
+    /**
+     * One reading of a test: what the set-up would bear once.
+     *
+     * @param capacity strain; 0 for an arm
+     */
+    private record Reading(BindingJoint joint, double moment, double capacity, double oneRepMax) { }
 
     private Optional<Strength> leg(SolvedSetUp solved, Demand demand, boolean bothSides) {
         return sourceOf(solved.family(), solved.side(), bothSides).flatMap(family -> {
@@ -91,7 +98,12 @@ final class Strengths {
         return group.stream().filter(other -> !of(other.id(), side, bothSides).isEmpty()).findFirst();
     }
 
+    /** Remembered, since one test serves several set-ups. */
     private Optional<Reading> legReading(Family family, Side side, Test test) {
+        return read.computeIfAbsent(test, key -> freshReading(family, side, key));
+    }
+
+    private Optional<Reading> freshReading(Family family, Side side, Test test) {
         double tested = test.load().kilograms();
         var demand = new Demand(poses.asTested(family, side, test.setup(), tested), solver);
         var strain = demand.strain(tested);
@@ -101,24 +113,23 @@ final class Strengths {
         double capacity = strain.getAsDouble() / curve.share(test.reps() + test.inReserve());
         double oneRepMax = demand.loadFor(capacity).orElse(curve.oneRepMax(tested, test.reps(), test.inReserve()));
         var joint = demand.binding(oneRepMax).or(() -> demand.binding(tested)).orElse(BindingJoint.HIP);
-        return Optional.of(new Reading(joint, capacity, oneRepMax));
+        return Optional.of(new Reading(joint, demand.moment(joint, oneRepMax), capacity, oneRepMax));
     }
 
     private Strength legStrength(SolvedSetUp solved, Demand demand, Family tested, List<Reading> readings) {
         var median = median(readings);
-        double moment = median.capacity() * median.joint().scale(solved.problem().effort());
         var reasons = new ArrayList<Reason>();
-        reasons.add(estimate(tested, median, readings.size(), moment));
+        reasons.add(estimate(tested, median, readings.size(), median.moment()));
         if (!tested.id().equals(solved.family().id())) {
             reasons.add(new Reason("capacity-transfer", "no test of " + solved.family().id() + " itself: the capacity found in "
                     + tested.id() + " is used, the same kind of movement", Source.HOUSE, "house-rules: capacity groups"));
         }
-        return new Strength(new Asking.BodyAndLoad(demand, median.capacity()), median.joint(), moment,
+        return new Strength(new Asking.BodyAndLoad(demand, median.capacity()), median.joint(), median.moment(),
                 median.oneRepMax(), readings.size(), List.copyOf(reasons));
     }
 
     private Optional<Strength> arm(SolvedSetUp solved, boolean bothSides, BindingJoint joint) {
-        var readings = of(solved.family().id(), solved.side(), bothSides).stream().map(test -> new Reading(joint, 0,
+        var readings = of(solved.family().id(), solved.side(), bothSides).stream().map(test -> new Reading(joint, 0, 0,
                 curve.oneRepMax(test.load().kilograms(), test.reps(), test.inReserve()) * lever(solved, test, joint))).toList();
         if (readings.isEmpty()) {
             return Optional.empty();
@@ -150,7 +161,8 @@ final class Strengths {
         var sorted = readings.stream().sorted(Comparator.comparingDouble(Reading::oneRepMax)).toList();
         var lower = sorted.get((sorted.size() - 1) / 2);
         var upper = sorted.get(sorted.size() / 2);
-        return new Reading(lower.joint(), (lower.capacity() + upper.capacity()) / 2,
+        return new Reading(lower.joint(), lower.joint() == upper.joint() ? (lower.moment() + upper.moment()) / 2 : lower.moment(),
+                (lower.capacity() + upper.capacity()) / 2,
                 (lower.oneRepMax() + upper.oneRepMax()) / 2);
     }
 
