@@ -50,7 +50,8 @@ public final class PlanFile {
         tree.put("days", plan.days().stream().map(this::day).toList());
         tree.put("volume", volume());
         tree.put("left-out", leftOut());
-        tree.put("reasons", reasons(Reason.all(plan.assessed().reasons(), plan.reasons())));
+        tree.put("reasons", reasons(Reason.all(Reason.all(plan.assessed().reasons(),
+                plan.assessed().verdict().reasons()), plan.reasons())));
         if (!plan.warnings().isEmpty()) {
             tree.put("warnings", plan.warnings());
         }

@@ -7,6 +7,9 @@ sealed interface Asking {
     /** The share of capacity that {@code load} asks; empty where no pose carries it. */
     OptionalDouble share(double load);
 
+    /** The share that the joint which bound in the test bears by itself: never to pass the band either. */
+    OptionalDouble bindingShare(double load);
+
     /** The heaviest load that asks at most {@code share}, to 0.1 kg: 0 when the body alone asks as much; empty when none is known. */
     OptionalDouble loadAt(double share);
 
@@ -14,12 +17,20 @@ sealed interface Asking {
      * Body and load together, as legs bear them.
      *
      * @param capacity the strain at the estimated 1RM
+     * @param joint    the one that binds there
+     * @param moment   that it bears there, N·m
      */
-    record BodyAndLoad(Demand demand, double capacity) implements Asking {
+    record BodyAndLoad(Demand demand, double capacity, BindingJoint joint, double moment) implements Asking {
         @Override
         public OptionalDouble share(double load) {
             var strain = demand.strain(load);
             return strain.isPresent() ? OptionalDouble.of(strain.getAsDouble() / capacity) : strain;
+        }
+
+        @Override
+        public OptionalDouble bindingShare(double load) {
+            return demand.pose(load).isEmpty() ? OptionalDouble.empty()
+                    : OptionalDouble.of(demand.moment(joint, load) / moment);
         }
 
         @Override
@@ -37,6 +48,11 @@ sealed interface Asking {
         @Override
         public OptionalDouble share(double load) {
             return OptionalDouble.of(load / oneRepMax);
+        }
+
+        @Override
+        public OptionalDouble bindingShare(double load) {
+            return share(load);
         }
 
         @Override

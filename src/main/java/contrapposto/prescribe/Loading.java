@@ -28,7 +28,8 @@ record Loading(double exact, double load, List<Reason> reasons, Optional<String>
         }
         double exact = asking.loadAt(wanted).orElseGet(() -> heaviestWithin(asking, weights, wanted));
         double load = weights.roundedDown(exact);
-        while (load > 0 && asking.share(load).orElse(Double.POSITIVE_INFINITY) > wanted + 1e-6) {
+        while (load > 0 && (asking.share(load).orElse(Double.POSITIVE_INFINITY) > wanted + 1e-6
+                || asking.bindingShare(load).orElse(Double.POSITIVE_INFINITY) > band.high() + 1e-9)) {
             load = weights.roundedDown(load - 0.01);
         }
         return Optional.of(load > 0 ? rounded(asking, weights, wanted, exact, load)
@@ -55,10 +56,10 @@ record Loading(double exact, double load, List<Reason> reasons, Optional<String>
         double share = asking.share(load).orElse(0);
         var reasons = new ArrayList<Reason>();
         reasons.add(Reason.of("load-exact", String.format(Locale.ROOT,
-                "%.0f %% of capacity is %.1f kg in this set-up", 100 * wanted, exact), Source.SOLVED));
+                "%.1f %% of capacity is %.1f kg in this set-up", 100 * wanted, exact), Source.SOLVED));
         boolean capped = weights.above(load).isEmpty() && exact > load + 0.05;
         reasons.add(new Reason("load-rounded", String.format(Locale.ROOT,
-                "rounded down to %s kg, %s: %.1f kg less, %.0f %% of capacity in place of %.0f %%", kilograms(load),
+                "rounded down to %s kg, %s: %.1f kg less, %.1f %% of capacity in place of %.1f %%", kilograms(load),
                 capped ? weights.perHand() < Double.POSITIVE_INFINITY ? "the heaviest within what a hand may hold"
                         : "the heaviest there is" : "a weight that exists", Math.max(0, exact - load), 100 * share, 100 * wanted),
                 Source.PRACTICE, "G1.21: round down after the cap, print both"));
@@ -67,7 +68,7 @@ record Loading(double exact, double load, List<Reason> reasons, Optional<String>
 
     private static Loading tooHeavy(Weights weights, double wanted, double exact, double alone) {
         String lightest = weights.lightest().isPresent() ? "the lightest weight there is, "
-                + kilograms(weights.lightest().getAsDouble()) + " kg, is too heavy for it" : "there is no weight to hold";
+                + kilograms(weights.lightest().getAsDouble()) + " kg, is too heavy to begin with" : "there is no weight to hold";
         var reason = Reason.of("lightest-too-heavy", String.format(Locale.ROOT,
                 "%.0f %% of capacity is %.1f kg and %s: without a weight, %.0f %% of capacity", 100 * wanted, exact, lightest,
                 100 * alone), Source.SOLVED);

@@ -55,7 +55,7 @@ public final class Prescriber {
     /** What is written where the screening withholds the program: no days, no exercises. */
     public static Plan withheld(Assessed assessed, Catalogue catalogue) {
         return new Plan(assessed, catalogue, first(assessed), assessed.spec().schedule().start(), List.of(), List.of(),
-                List.of(), Map.of(), Map.of(), Reason.all(assessed.reasons(), assessed.verdict().reasons()), List.of());
+                List.of(), Map.of(), Map.of(), List.of(), List.of());
     }
 
     private static Side first(Assessed assessed) {
@@ -129,7 +129,7 @@ public final class Prescriber {
         }
 
         private List<Reason> reasons(Fit fit) {
-            var reasons = new ArrayList<>(Reason.all(assessed.reasons(), assessed.verdict().reasons()));
+            var reasons = new ArrayList<Reason>();
             reasons.add(Reason.of("first-side", assessed.landing().map(side -> "the landing side, " + side.word()
                     + ", goes first within an exercise").orElse("no side needs to go first; left does, so that a log reads alike"),
                     Source.HOUSE));

@@ -63,6 +63,7 @@ final class SideWriter {
         var frame = frame(solved, sets);
         var demand = demands.apply(solved.problem());
         var reasons = new ArrayList<Reason>();
+        reasons.add(setsReason(frame));
         reasons.add(restReason(solved, frame));
         reasons.add(new Reason("tempo", "tempo " + frame.family().tempo() + " (lowering, pause, lifting, in seconds): a means to "
                 + "move under control, not a proven driver", Source.PRACTICE, "B2.5: ACSM 2026"));
@@ -96,9 +97,15 @@ final class SideWriter {
             reasons.add(progressionReason(solved, frame, doses));
             var capacity = new Capacity(strength.joint().word(), strength.moment(), strength.oneRepMax(), loading.exact(),
                     curve.formula().words(), Strengths.ERROR, strength.tests());
-            return new SidePlan(posed(solved, demand, loading.load(), doses), loading.load(), Optional.of(capacity), doses,
+            return new SidePlan(posed(solved, demand, firstWeight(doses), doses), firstWeight(doses), Optional.of(capacity), doses,
                     List.copyOf(reasons));
         });
+    }
+
+    /** The first weight of the weeks, kg; 0 when every week goes without. It is what the card shows in the hand. */
+    private static double firstWeight(List<Dose> doses) {
+        return doses.stream().map(Dose::load).filter(OptionalDouble::isPresent).mapToDouble(OptionalDouble::getAsDouble)
+                .findFirst().orElse(0);
     }
 
     private SidePlan unweighed(SolvedSetUp solved, Frame frame, List<Week> weeks, List<Reason> reasons) {
@@ -138,6 +145,11 @@ final class SideWriter {
         return group == CapacityGroup.KNEE_BEND || group == CapacityGroup.HINGE;
     }
 
+    private static Reason setsReason(Frame frame) {
+        return new Reason("sets", frame.sets() + (frame.sets() == 1 ? " set" : " sets") + " a side and session; published: 1 to 3 for "
+                + "newcomers, 2 to 3 for strength", Source.PUBLISHED, "B1.5: ACSM 2009; B2.2: ACSM 2026");
+    }
+
     private static Reason restReason(SolvedSetUp solved, Frame frame) {
         return frame.rest() > solved.family().dose().rest()
                 ? new Reason("rest", frame.rest() + " s: a heavy leg lift wants at least 2 to 3 min", Source.PUBLISHED, "B1.6: ACSM 2009")
@@ -163,7 +175,7 @@ final class SideWriter {
                 body ? "body and weight counted together" : "the weight alone counted",
                 frame.slower() ? ", after the repeats were held two weeks" : "",
                 rises > 0 ? rises + (rises == 1 ? " rise" : " rises") + " planned; the capacity is taken as tested, so real gains come on top"
-                        : "no weight that exists lies inside the rule and the band: repeats rise instead, and a new test decides"),
+                        : "no heavier weight lies inside the rule and the band: repeats rise instead, and a new test decides"),
                 Source.PUBLISHED, "B1.1: ACSM 2009, wording of the evidence table, two sessions in a row; G1.22");
     }
 }

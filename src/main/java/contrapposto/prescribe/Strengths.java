@@ -124,7 +124,7 @@ final class Strengths {
             reasons.add(new Reason("capacity-transfer", "no test of " + solved.family().id() + " itself: the capacity found in "
                     + tested.id() + " is used, the same kind of movement", Source.HOUSE, "house-rules: capacity groups"));
         }
-        return new Strength(new Asking.BodyAndLoad(demand, median.capacity()), median.joint(), median.moment(),
+        return new Strength(new Asking.BodyAndLoad(demand, median.capacity(), median.joint(), median.moment()), median.joint(), median.moment(),
                 median.oneRepMax(), readings.size(), List.copyOf(reasons));
     }
 
@@ -168,7 +168,7 @@ final class Strengths {
 
     private Reason estimate(Family tested, Reading median, int count, double moment) {
         return new Reason("one-rep-max", String.format(Locale.ROOT,
-                "%s: 1RM about %.1f kg ± %.0f %% from %s, repetitions in reserve counted as done (%s); the %s then bears %.0f N·m",
+                "%s: 1RM about %.1f kg ± %.1f %% from %s, repetitions in reserve counted as done (%s); the %s then bears %.0f N·m",
                 tested.id(), median.oneRepMax(), 100 * ERROR, count == 1 ? "one test set" : "the median of " + count
                         + " test sets", curve.formula().words(), median.joint().word(), moment), Source.PUBLISHED,
                 "A1: " + curve.formula().name() + "; error A1.12: Hutchins and Gearhart 2010");

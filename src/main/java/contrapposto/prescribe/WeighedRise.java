@@ -11,11 +11,11 @@ import java.util.OptionalDouble;
  * Doses in kilograms, by double progression: repeats first, then the next weight that exists, with the repeats back down.
  * The capacity is taken as it was tested, so every week keeps what the curve allows: repeats and reserve together never
  * pass the repeats that the share of capacity admits, and the share never passes the band. A weight goes up only by a step
- * inside the published rule, counted as the family counts its load; where no weight lies inside it, a few more repeats are
- * done instead.
+ * inside the published rule, counted as the family counts its load; where no weight lies inside rule and band, a few more
+ * repeats are done instead.
  */
 final class WeighedRise {
-    /** Repeats over the family's range while the next weight is too far up: house. */
+    /** Repeats over the family's range where no heavier weight may be taken: house. */
     private static final int BRIDGE = 3;
     /** The first week asks this many repeats fewer than the curve allows: house. */
     private static final int HELD_BACK = 2;
@@ -89,10 +89,8 @@ final class WeighedRise {
             return frame.slower() && held < HELD_SLOWLY ? new State(now.load(), Math.min(now.reps(), allowed), held)
                     : new State(heavier.getAsDouble(), lowered(now.reps(), heavier.getAsDouble(), reserve), 0);
         }
-        boolean tooFar = weights.above(now.load()).stream().findFirst()
-                .map(weight -> rise(now.load(), weight) > frame.rise().high()).orElse(false);
-        int bridge = tooFar ? Math.min(allowed, frame.family().repsTo() + BRIDGE) : cap;
-        return new State(now.load(), Math.min(now.reps() + 1, Math.max(bridge, Math.min(now.reps(), allowed))), held);
+        int bridge = Math.min(allowed, frame.family().repsTo() + BRIDGE);
+        return new State(now.load(), Math.min(now.reps() + 1, bridge), held);
     }
 
     private int lowered(int reps, double load, int reserve) {
@@ -105,7 +103,8 @@ final class WeighedRise {
         for (double weight : weights.above(load)) {
             double share = asking.share(weight).orElse(Double.POSITIVE_INFINITY);
             double rise = rise(load, weight);
-            if (share > band.high() + 1e-9 || rise > frame.rise().high() + 1e-9) {
+            boolean overBand = Math.max(share, asking.bindingShare(weight).orElse(Double.POSITIVE_INFINITY)) > band.high() + 1e-9;
+            if (overBand || rise > frame.rise().high() + 1e-9) {
                 return OptionalDouble.empty();
             }
             if (rise >= frame.rise().low() && allowed(weight, reserve) >= frame.family().repsFrom()) {
