@@ -7,6 +7,8 @@ import contrapposto.check.CheckedSpec;
 import contrapposto.illustrate.MirroredBars;
 import contrapposto.quantity.Side;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -17,17 +19,36 @@ import java.util.TreeSet;
  *
  * @param verdict    clear, with-limits, needs-clearance or stop
  * @param unanswered questions to ask, as the spec writes them
+ * @param shared     reasons that several exercises have in common; not repeated with each
  * @param plots      exercises whose load over the weeks is drawn
  * @param sources    references that some reason names
  */
 record CoachModel(List<Agreement> agreements, List<Statement> finding, String verdict, List<Statement> screening,
                   List<String> unanswered, Optional<Clearance> clearance, List<Restriction> restrictions,
-                  List<Statement> plan, List<String> warnings, List<ReasonsModel> exercises, List<LeftOut> leftOut,
+                  List<Statement> plan, List<String> warnings, List<Shared> shared,
+                  List<ReasonsModel> exercises, List<LeftOut> leftOut,
                   boolean volume, String barsHeight, List<Plot> plots, List<String> sources) {
     /** @param reference where the source is published or a house rule; may be empty */
     record Statement(String text, String source, String reference) {
         static List<Statement> of(List<Reason> reasons) {
             return reasons.stream().map(r -> new Statement(r.because(), Values.word(r.source()), r.reference())).toList();
+        }
+    }
+
+    /**
+     * A statement that holds for several exercises and is printed once.
+     *
+     * @param numbers of these exercises
+     */
+    record Shared(Statement statement, String numbers) {
+        /** What at least two exercises say in the same words, in the order first said. */
+        static List<Shared> among(List<ReasonsModel> exercises) {
+            var sayers = new LinkedHashMap<Statement, Set<String>>();
+            for (var exercise : exercises) {
+                exercise.all().forEach(s -> sayers.computeIfAbsent(s, fresh -> new LinkedHashSet<>()).add(exercise.number()));
+            }
+            return sayers.entrySet().stream().filter(e -> e.getValue().size() > 1)
+                    .map(e -> new Shared(e.getKey(), String.join(", ", e.getValue()))).toList();
         }
     }
 
@@ -45,7 +66,10 @@ record CoachModel(List<Agreement> agreements, List<Statement> finding, String ve
     static CoachModel of(PlanWords words) {
         var plan = words.plan();
         var assessed = plan.assessed();
-        var exercises = plan.exercises().stream().map(e -> ReasonsModel.of(words, e)).toList();
+        var said = Reason.all(assessed.reasons(), assessed.verdict().reasons());
+        var told = plan.exercises().stream().map(e -> ReasonsModel.of(words, e)).toList();
+        var shared = Shared.among(told);
+        var exercises = told.stream().map(e -> e.without(shared.stream().map(Shared::statement).toList())).toList();
         var leftOut = new ArrayList<LeftOut>();
         plan.leftOut().forEach((id, reasons) -> leftOut.add(new LeftOut(words.name(id), Statement.of(reasons))));
         var plots = plan.exercises().stream()
@@ -54,8 +78,8 @@ record CoachModel(List<Agreement> agreements, List<Statement> finding, String ve
         return new CoachModel(agreements(words), Statement.of(assessed.reasons()), verdict(assessed.verdict()),
                 Statement.of(assessed.verdict().reasons()), assessed.unanswered(),
                 words.spec().clearance().map(c -> new Clearance(c.by(), words.units().date(c.date()), c.limits())),
-                words.spec().restrictions().stream().map(r -> restriction(words, r)).toList(), Statement.of(plan.reasons()),
-                plan.warnings(), exercises, leftOut, !plan.volume().isEmpty(),
+                words.spec().restrictions().stream().map(r -> restriction(words, r)).toList(), Statement.of(plan.reasons().stream().filter(r -> !said.contains(r)).toList()),
+                plan.warnings(), shared, exercises, leftOut, !plan.volume().isEmpty(),
                 WeeksModel.millimetres(MirroredBars.height(plan.volume().size())), plots, sources(words));
     }
 

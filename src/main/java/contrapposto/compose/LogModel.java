@@ -60,7 +60,7 @@ record LogModel(String unit, List<WeekPage> weeks) {
     }
 
     /** Badge, amount, weight, rest and the box for the weight used. */
-    private static final double FIXED = 12.6 + 15 + 14.4 + 11 + 15;
+    private static final double FIXED = 12.6 + 15 + 14.4 + 11.5 + 17;
 
     private static Exercise exercise(PlanWords words, Plan.Exercise exercise, Plan.Week week, int sets) {
         var sides = exercise.sides();

@@ -1,7 +1,6 @@
 package contrapposto.compose;
 
 import contrapposto.assess.Assessed;
-import contrapposto.catalogue.Stage;
 import contrapposto.check.CheckedSpec;
 import contrapposto.prescribe.Plan;
 import contrapposto.quantity.Side;
@@ -36,10 +35,18 @@ record OpeningModel(String title, String name, String code, String made, String 
     record DayModel(String name, String shortName, boolean training, String minutes, String numbers) { }
 
     /**
-     * @param sets     easy sets before {@code exercise}, the first loaded one on the feet
-     * @param exercise its number and name; empty when the plan has none
+     * @param number of the first loaded exercise on the feet; empty when it differs from day to day
+     * @param ramps  easy sets before it; none when the plan has no such exercise
      */
-    record WarmUp(String sets, Optional<String> number, Optional<String> exercise) { }
+    record WarmUp(Optional<String> number, List<RampModel> ramps) { }
+
+    /**
+     * @param share no-weight, quarter, half, three-quarters, or other with its {@code percent}
+     * @param loads finished weights by side, left before right, or one for both; empty when they are not known
+     */
+    record RampModel(String reps, String share, String percent, List<LoadOf> loads) { }
+
+    record LoadOf(String side, String weight) { }
 
     static OpeningModel of(PlanWords words) {
         Plan plan = words.plan();
@@ -83,11 +90,25 @@ record OpeningModel(String title, String name, String code, String made, String 
     }
 
     private static WarmUp warmUp(PlanWords words) {
-        var first = words.plan().exercises().stream()
-                .filter(e -> words.family(e.id()).stage().compareTo(Stage.STANDING) >= 0)
-                .filter(e -> e.sides().values().stream().anyMatch(s -> s.doses().stream().anyMatch(d -> d.byEffort() || d.load().isPresent())))
-                .findFirst();
-        return new WarmUp(Integer.toString(words.plan().catalogue().rules().rampSets()), first.map(e -> Integer.toString(e.number())),
-                first.map(e -> words.name(e.id())));
+        var lists = words.plan().days().stream().map(Plan.Day::ramps).filter(r -> !r.isEmpty()).distinct().toList();
+        if (lists.isEmpty()) {
+            return new WarmUp(Optional.empty(), List.of());
+        }
+        boolean same = lists.size() == 1;
+        return new WarmUp(same ? Optional.of(Integer.toString(lists.getFirst().getFirst().exercise())) : Optional.empty(),
+                lists.getFirst().stream().map(ramp -> ramp(words, ramp, same)).toList());
+    }
+
+    private static RampModel ramp(PlanWords words, Plan.Ramp ramp, boolean withLoads) {
+        var loads = new ArrayList<LoadOf>();
+        if (withLoads) {
+            PlanWords.rows(ramp.loads()).forEach(side -> ramp.loads().on(side).ifPresent(load ->
+                    loads.add(new LoadOf(PlanWords.badge(ramp.loads(), side), words.units().mass(load)))));
+        }
+        return new RampModel(Integer.toString(ramp.reps()), shareWord(ramp.share()), words.units().percent(ramp.share(), 1), loads);
+    }
+
+    private static String shareWord(double share) {
+        return share == 0 ? "no-weight" : share == 0.25 ? "quarter" : share == 0.5 ? "half" : share == 0.75 ? "three-quarters" : "other";
     }
 }

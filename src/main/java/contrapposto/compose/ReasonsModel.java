@@ -1,6 +1,7 @@
 package contrapposto.compose;
 
 import contrapposto.body.SolvedPose.Mechanics;
+import contrapposto.catalogue.Family;
 import contrapposto.prescribe.Plan;
 import contrapposto.quantity.Side;
 import contrapposto.quantity.Sided;
@@ -9,6 +10,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * Why one exercise is set up and loaded as it is: a card of the coach's pages, as finished words.
@@ -31,6 +33,19 @@ record ReasonsModel(String id, String number, String name, String kind, String p
 
     /** @param lostOn what decided */
     record Second(String summary, String lostOn) { }
+
+    /** Everything it says, the exercise's own last. */
+    List<CoachModel.Statement> all() {
+        return Stream.concat(halves.values().stream().flatMap(c -> c.statements().stream()), statements.stream()).toList();
+    }
+
+    /** The same without statements that are printed elsewhere. */
+    ReasonsModel without(List<CoachModel.Statement> elsewhere) {
+        var kept = new LinkedHashMap<String, Case>();
+        halves.forEach((side, c) -> kept.put(side, new Case(c.side(), c.role(), c.phase(), c.numbers(),
+                c.statements().stream().filter(s -> !elsewhere.contains(s)).toList(), c.second(), c.lacks(), c.byCoach())));
+        return new ReasonsModel(id, number, name, kind, purpose, single, kept, statements.stream().filter(s -> !elsewhere.contains(s)).toList());
+    }
 
     static ReasonsModel of(PlanWords words, Plan.Exercise exercise) {
         var sides = exercise.sides();
@@ -65,10 +80,13 @@ record ReasonsModel(String id, String number, String name, String kind, String p
         rows.share(m.frontShare(), m.leftShare());
         rows.plainAngle("knee-flexion", m.kneeFlexion());
         rows.angle("lean", m.trunkLean(), Double.NaN);
-        rows.moment("hip", m.hipMoment());
-        rows.moment("knee", m.kneeMoment());
-        rows.moment("shoulder", m.shoulderMoment());
-        rows.moment("elbow", m.elbowMoment());
+        if (side.solved().family().works() == Family.Works.ARM) {
+            rows.moment("shoulder", m.shoulderMoment());
+            rows.moment("elbow", m.elbowMoment());
+        } else {
+            rows.moment("hip", m.hipMoment());
+            rows.moment("knee", m.kneeMoment());
+        }
         rows.turning("turn", m.turnMoment());
         rows.turning("bend", m.sideMoment());
         Units.known(m.rearKneeClear()).ifPresent(clear -> rows.add("rear-knee", units.length(Math.max(0, clear)), ""));
