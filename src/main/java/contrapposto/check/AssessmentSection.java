@@ -11,8 +11,8 @@ import contrapposto.quantity.Side;
 import contrapposto.spec.Digits;
 import contrapposto.spec.Written;
 import java.time.LocalDate;
-import java.util.HashSet;
 import java.util.Optional;
+import java.util.TreeSet;
 import java.util.function.Consumer;
 
 /** The finding, measures and tests: their rules and their records. */
@@ -48,7 +48,7 @@ final class AssessmentSection {
     }
 
     static void measuresOnce(Written.Fields spec, Consumer<Notice> found) {
-        var seen = new HashSet<String>();
+        var seen = new TreeSet<String>();
         for (var measure : spec.fields("assessment").eachFields("measures")) {
             measure.text("what").filter(what -> !seen.add(what)).ifPresent(what -> found.accept(Notice.error("measured-twice",
                     ClientSection.span(measure, "what"), what + " is given twice", "keep the pair that counts")));

@@ -10,13 +10,13 @@ import contrapposto.yaml.YamlNode;
 import contrapposto.yaml.YamlReader;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
-import java.util.HashMap;
-import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.function.Function;
 
 /**
@@ -30,8 +30,8 @@ public final class Roster {
     private final List<Cell> header;
     private final Function<String, Optional<byte[]>> specs;
     private final List<String> exercises;
-    private final Map<String, Optional<byte[]>> bytes = new HashMap<>();
-    private final Set<String> labels = new HashSet<>();
+    private final Map<String, Optional<byte[]>> bytes = new LinkedHashMap<>();
+    private final Set<String> labels = new TreeSet<>();
 
     private Roster(String file, List<Cell> header, Function<String, Optional<byte[]>> specs, List<String> exercises) {
         this.file = file;
@@ -72,7 +72,7 @@ public final class Roster {
                     "put `spec` first; separate columns by commas"));
             return problems;
         }
-        var seen = new HashSet<String>();
+        var seen = new TreeSet<String>();
         var paths = KeyPaths.all(ProgramKeys.TABLE);
         for (var cell : header.subList(1, header.size())) {
             if (KeyPaths.at(ProgramKeys.TABLE, cell.text()).isEmpty()) {

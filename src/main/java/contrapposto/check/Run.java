@@ -5,8 +5,8 @@ import contrapposto.quantity.Mass;
 import contrapposto.spec.Digits;
 import contrapposto.spec.Unit;
 import contrapposto.spec.Written;
-import java.util.Optional;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 
 /** Weights from one to another by equal steps, counted in the unit they are written in, so that no rounding builds up. */

@@ -2,9 +2,8 @@ package contrapposto.yaml;
 
 import contrapposto.notice.Notice;
 import java.util.ArrayList;
-import java.util.Collections;
-import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -22,7 +21,8 @@ final class NodeBuilder {
 
     private final SourceText source;
     private final List<Notice> notices = new ArrayList<>();
-    private final Set<Node> open = Collections.newSetFromMap(new IdentityHashMap<>());
+    /** Nodes being built; a library node equals only itself. */
+    private final Set<Node> open = new LinkedHashSet<>();
     private int nodes;
     private boolean tooMany;
 
