@@ -8,6 +8,8 @@ import contrapposto.yaml.YamlReader;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -15,6 +17,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * Reads the catalogue: one file a family for the mechanics ({@code <id>.yaml}), one a family and language for the words
@@ -52,6 +55,20 @@ public final class CatalogueReader {
     public static Outcome<Catalogue> read(String folder, Map<String, byte[]> overlay, HouseRules rules) {
         var reader = new CatalogueReader(folder, new LinkedHashMap<>(overlay));
         return reader.catalogue(rules);
+    }
+
+    /** The catalogue of the house with the files of {@code folder} and of its language folders over it. */
+    public static Outcome<Catalogue> withFolder(Path folder, HouseRules rules) {
+        var overlay = new LinkedHashMap<String, byte[]>();
+        try (Stream<Path> files = Files.walk(folder, 2)) {
+            for (var file : files.filter(f -> f.toString().endsWith(".yaml")).filter(Files::isRegularFile).sorted().toList()) {
+                overlay.put(folder.relativize(file).toString().replace('\\', '/'), Files.readAllBytes(file));
+            }
+        } catch (IOException unreadable) {
+            return new Outcome.Refused<>(List.of(Notice.error("catalogue-no-folder", Span.whole(folder.toString()),
+                    "the folder `" + folder + "` cannot be read", "give a folder of family files")));
+        }
+        return read(folder.toString(), overlay, rules);
     }
 
     private Outcome<Catalogue> catalogue(HouseRules rules) {

@@ -59,6 +59,8 @@ class RejectedCatalogueTest {
             said(file).forEach(n -> said.add(n.id()));
         }
         inCode.removeAll(said);
+        // shown by AddAFamilyTest: it is about a folder, not a file
+        inCode.remove("catalogue-no-folder");
         assertTrue(inCode.isEmpty(), () -> "no pair for " + inCode);
     }
 
