@@ -4,10 +4,10 @@ import contrapposto.body.Load;
 import contrapposto.body.PoseOutcome;
 import contrapposto.body.PoseProblem;
 import contrapposto.body.SolvedPose;
-import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.TreeMap;
 import java.util.function.Function;
 
 /**
@@ -29,7 +29,7 @@ final class Demand {
 
     private final PoseProblem problem;
     private final Function<PoseProblem, PoseOutcome> solver;
-    private final Map<Long, Optional<SolvedPose>> solved = new HashMap<>();
+    private final Map<Long, Optional<SolvedPose>> solved = new TreeMap<>();
 
     Demand(PoseProblem problem, Function<PoseProblem, PoseOutcome> solver) {
         this.problem = problem;

@@ -1,18 +1,18 @@
 package contrapposto.prescribe;
 
-import contrapposto.assess.Reason;
 import contrapposto.assess.Reason.Source;
+import contrapposto.assess.Reason;
 import contrapposto.prescribe.Plan.Day;
-import contrapposto.select.Selection;
 import contrapposto.select.Selection.Chosen;
+import contrapposto.select.Selection;
 import java.time.DayOfWeek;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 
 /**
  * What had to give so that every session of every week fits the minutes: first the longer rest of heavy lifts, then a set
@@ -24,7 +24,7 @@ final class Fit {
 
     private final Selection selection;
     private final int minutes;
-    private final Map<Integer, Integer> cut = new HashMap<>();
+    private final Map<Integer, Integer> cut = new TreeMap<>();
     private final Map<DayOfWeek, List<Integer>> numbers = new EnumMap<>(DayOfWeek.class);
     private final List<String> said = new ArrayList<>();
     private boolean longRest = true;

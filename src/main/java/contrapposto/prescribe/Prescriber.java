@@ -4,7 +4,6 @@ import contrapposto.assess.Assessed;
 import contrapposto.assess.Assessed.Limit;
 import contrapposto.assess.Reason;
 import contrapposto.assess.Reason.Source;
-import contrapposto.body.PoseOutcome;
 import contrapposto.body.PoseProblem;
 import contrapposto.catalogue.Catalogue;
 import contrapposto.catalogue.HouseRules;
@@ -15,33 +14,24 @@ import contrapposto.quantity.Side;
 import contrapposto.quantity.Sided;
 import contrapposto.select.Selection;
 import contrapposto.select.Selection.Chosen;
-import contrapposto.setup.SetUps;
 import contrapposto.setup.SolvedSetUp;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.function.Function;
 
 /**
  * Gives every side of every chosen exercise its sets, repeats and loads for each week, and every day its minutes. Total: a
  * selection always has a plan. What does not fit the minutes is dropped, and the plan says what.
  */
 public final class Prescriber {
-    /** The tests of a selection's set-ups, as problems; one for each selection. */
-    public interface TestBench {
-        TestPoses of(SetUps setUps);
+    private final Bench bench;
+
+    public Prescriber() {
+        this(Bench.solved());
     }
 
-    private final Function<PoseProblem, PoseOutcome> solver;
-    private final TestBench bench;
-
-    /**
-     * @param solver solves a pose for a load
-     * @param bench  says how a test was arranged
-     */
-    public Prescriber(Function<PoseProblem, PoseOutcome> solver, TestBench bench) {
-        this.solver = solver;
+    Prescriber(Bench bench) {
         this.bench = bench;
     }
 
@@ -82,8 +72,7 @@ public final class Prescriber {
             weeks = calendar.weeks(selection.stages());
             curve = new RepCurve(RepFormula.named(rules.oneRepMaxFormula()).orElse(RepFormula.EPLEY), rules.repsForFormula(),
                     rules.inReserveForEstimate());
-            strengths = new Strengths(selection.setUps().catalogue(), assessed.spec().assessment().tests(), curve,
-                    bench.of(selection.setUps()), solver);
+            strengths = new Strengths(selection.setUps(), curve, bench);
             sessions = new Sessions(rules.rampSets(), side -> Weights.of(assessed.spec(), side.solved().setUp().implement(),
                     side.solved().problem().load()));
         }
@@ -110,14 +99,14 @@ public final class Prescriber {
         private record Draft(List<Exercise> exercises, List<Day> days, List<String> warnings) { }
 
         private Draft draft(Fit fit) {
-            var writer = new SideWriter(assessed, rules, curve, strengths, this::demand, fit.longRest());
+            var writer = new SideWriter(selection.setUps(), curve, strengths, this::demand, bench, fit.longRest());
             var exercises = selection.exercises().stream().map(chosen -> exercise(chosen, writer, fit)).toList();
             var days = selection.days().stream().map(day -> sessions.day(day, fit.numbers(day), exercises, weeks)).toList();
             return new Draft(exercises, days, writer.warnings());
         }
 
         private Demand demand(PoseProblem problem) {
-            return demands.computeIfAbsent(problem, key -> new Demand(key, solver));
+            return demands.computeIfAbsent(problem, key -> new Demand(key, bench::solve));
         }
 
         private Exercise exercise(Chosen chosen, SideWriter writer, Fit fit) {

@@ -14,6 +14,7 @@ import contrapposto.prescribe.Plan.Dose;
 import contrapposto.prescribe.Plan.SidePlan;
 import contrapposto.prescribe.Plan.Week;
 import contrapposto.setup.SetUp;
+import contrapposto.setup.SetUps;
 import contrapposto.setup.SolvedSetUp;
 import java.util.ArrayList;
 import java.util.List;
@@ -27,11 +28,13 @@ final class SideWriter {
     /** Rest of a heavy leg lift, seconds: ACSM 2009, at least 2 to 3 min (B1.6). */
     private static final int HEAVY_REST = 120;
 
+    private final SetUps setUps;
     private final Assessed assessed;
     private final HouseRules rules;
     private final RepCurve curve;
     private final Strengths strengths;
     private final Function<PoseProblem, Demand> demands;
+    private final Bench bench;
     private final boolean longRest;
     private final List<String> warnings = new ArrayList<>();
 
@@ -39,13 +42,15 @@ final class SideWriter {
      * @param demands  the demand of a set-up, remembered between calls
      * @param longRest whether heavy leg lifts may rest longer than their family asks
      */
-    SideWriter(Assessed assessed, HouseRules rules, RepCurve curve, Strengths strengths,
-               Function<PoseProblem, Demand> demands, boolean longRest) {
-        this.assessed = assessed;
-        this.rules = rules;
+    SideWriter(SetUps setUps, RepCurve curve, Strengths strengths, Function<PoseProblem, Demand> demands, Bench bench,
+               boolean longRest) {
+        this.setUps = setUps;
+        this.assessed = setUps.assessed();
+        this.rules = setUps.catalogue().rules();
         this.curve = curve;
         this.strengths = strengths;
         this.demands = demands;
+        this.bench = bench;
         this.longRest = longRest;
     }
 
@@ -97,7 +102,7 @@ final class SideWriter {
             reasons.add(progressionReason(solved, frame, doses));
             var capacity = new Capacity(strength.joint().word(), strength.moment(), strength.oneRepMax(), loading.exact(),
                     curve.formula().words(), Strengths.ERROR, strength.tests());
-            return new SidePlan(posed(solved, demand, firstWeight(doses), doses), firstWeight(doses), Optional.of(capacity), doses,
+            return new SidePlan(posed(solved, firstWeight(doses)), firstWeight(doses), Optional.of(capacity), doses,
                     List.copyOf(reasons));
         });
     }
@@ -118,13 +123,12 @@ final class SideWriter {
                 new SteadyRise(frame).doses(weeks, byEffort), List.copyOf(reasons));
     }
 
-    /** The set-up solved with its first load; without anything in the hand where no week has a weight. */
-    private SolvedSetUp posed(SolvedSetUp solved, Demand demand, double load, List<Dose> doses) {
-        boolean never = doses.stream().allMatch(dose -> dose.load().isEmpty());
-        var setUp = never && carriesWeight(solved) ? empty(solved.setUp()) : solved.setUp();
-        return demand.pose(load).map(pose -> new SolvedSetUp(solved.family(), solved.side(), solved.role(), setUp,
-                demand.problem(load), pose, solved.phase(), solved.muscles(), solved.otherSideMuscles(), solved.reasons(),
-                solved.runnerUp(), solved.lacks(), solved.byCoach())).orElse(solved);
+    /** The set-up solved with its first weight; without anything in the hand where no week has one. */
+    private SolvedSetUp posed(SolvedSetUp solved, double load) {
+        var posed = bench.resolve(setUps, solved, load).orElse(solved);
+        return load > 0 || !carriesWeight(solved) ? posed : new SolvedSetUp(posed.family(), posed.side(), posed.role(),
+                empty(posed.setUp()), posed.problem(), posed.pose(), posed.phase(), posed.muscles(), posed.otherSideMuscles(),
+                posed.reasons(), posed.runnerUp(), posed.lacks(), posed.byCoach());
     }
 
     private static SetUp empty(SetUp s) {

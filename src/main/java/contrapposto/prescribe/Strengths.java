@@ -2,23 +2,20 @@ package contrapposto.prescribe;
 
 import contrapposto.assess.Reason;
 import contrapposto.assess.Reason.Source;
-import contrapposto.body.PoseOutcome;
-import contrapposto.body.PoseProblem;
 import contrapposto.catalogue.CapacityGroup;
-import contrapposto.catalogue.Catalogue;
 import contrapposto.catalogue.Family;
 import contrapposto.check.CheckedSpec.SetUpWish;
 import contrapposto.check.CheckedSpec.Test;
 import contrapposto.quantity.Side;
+import contrapposto.setup.SetUps;
 import contrapposto.setup.SolvedSetUp;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
 
 /**
  * Reads each side's strength out of its tests. A leg's capacity is what hip and knee bear at the estimated 1RM in
@@ -34,20 +31,17 @@ final class Strengths {
     /** Under this lever per kg, m, an arm's moment says nothing about its load: house. */
     private static final double LEAST_LEVER = 0.02;
 
-    private final Catalogue catalogue;
+    private final SetUps setUps;
     private final List<Test> tests;
     private final RepCurve curve;
-    private final TestPoses poses;
-    private final Function<PoseProblem, PoseOutcome> solver;
-    private final Map<Test, Optional<Reading>> read = new HashMap<>();
+    private final Bench bench;
+    private final Map<Test, Optional<Reading>> read = new LinkedHashMap<>();
 
-    Strengths(Catalogue catalogue, List<Test> tests, RepCurve curve, TestPoses poses,
-              Function<PoseProblem, PoseOutcome> solver) {
-        this.catalogue = catalogue;
-        this.tests = tests;
+    Strengths(SetUps setUps, RepCurve curve, Bench bench) {
+        this.setUps = setUps;
+        this.tests = setUps.assessed().spec().assessment().tests();
         this.curve = curve;
-        this.poses = poses;
-        this.solver = solver;
+        this.bench = bench;
     }
 
     /** The strength for this set-up; empty without a test that counts for it. {@code bothSides}: the set-up serves both at once. */
@@ -94,7 +88,7 @@ final class Strengths {
     /** The family itself when it was tested, else the first tested one of its group in catalogue order. */
     private Optional<Family> sourceOf(Family family, Side side, boolean bothSides) {
         var group = new ArrayList<>(List.of(family));
-        catalogue.families().stream().filter(other -> other.group() == family.group()).forEach(group::add);
+        setUps.catalogue().families().stream().filter(other -> other.group() == family.group()).forEach(group::add);
         return group.stream().filter(other -> !of(other.id(), side, bothSides).isEmpty()).findFirst();
     }
 
@@ -105,7 +99,7 @@ final class Strengths {
 
     private Optional<Reading> freshReading(Family family, Side side, Test test) {
         double tested = test.load().kilograms();
-        var demand = new Demand(poses.asTested(family, side, test.setup(), tested), solver);
+        var demand = new Demand(bench.asTested(setUps, family, side, test.setup(), tested), bench::solve);
         var strain = demand.strain(tested);
         if (strain.isEmpty() || strain.getAsDouble() <= 0) {
             return Optional.empty();
@@ -151,7 +145,7 @@ final class Strengths {
             return 1;
         }
         double load = test.load().kilograms();
-        var there = new Demand(poses.asTested(solved.family(), solved.side(), test.setup(), load), solver).pose(load)
+        var there = new Demand(bench.asTested(setUps, solved.family(), solved.side(), test.setup(), load), bench::solve).pose(load)
                 .map(pose -> joint.moment(pose.mechanics()) / (load * 9.81)).orElse(0.0);
         double here = joint.moment(solved.pose().mechanics()) / (posed * 9.81);
         return Math.min(there, here) < LEAST_LEVER ? 1 : there / here;

@@ -30,8 +30,7 @@ import java.util.Optional;
 /** Selections put together by hand for invented clients, and the plans written for them on {@link LinearBody}. */
 final class Programs {
     static final Catalogue CATALOGUE = SplitSquats.CATALOGUE;
-    static final Prescriber PRESCRIBER = new Prescriber(LinearBody::solve,
-            setUps -> (family, side, wish, load) -> SplitSquats.tested(side, load));
+    static final Prescriber PRESCRIBER = new Prescriber(new LinearBody());
 
     private Programs() { }
 
@@ -76,7 +75,7 @@ final class Programs {
         var implement = family.levers().implement().getFirst();
         boolean both = family.sides() == Family.Sides.BOTH;
         var problem = SplitSquats.problem(side, landing ? 0.15 : 0, drive ? 0.43 : 0, load(implement, side, both));
-        var pose = ((PoseOutcome.Solved) LinearBody.solve(problem)).pose();
+        var pose = ((PoseOutcome.Solved) new LinearBody().solve(problem)).pose();
         var setUp = new SetUp(Optional.of(side), Optional.empty(), Optional.of(side), Length.ZERO, Length.ZERO, Length.ZERO,
                 Length.ZERO, Optional.empty(), 0.8, 0.2, both ? Optional.empty() : Optional.of(side.other()), both, false, false,
                 SetUp.Support.NONE, Length.ZERO, Double.NaN, implement, implement == Implement.BODY_WEIGHT ? 0 : 1);
