@@ -1,5 +1,10 @@
 package contrapposto.body;
 
+import static contrapposto.body.Vectors.across;
+import static contrapposto.body.Vectors.blend;
+import static contrapposto.body.Vectors.step;
+import static contrapposto.body.Vectors.unit;
+
 import contrapposto.body.Joint.Part;
 import contrapposto.quantity.Side;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
@@ -8,26 +13,37 @@ import org.hipparchus.geometry.euclidean.threed.Vector3D;
  * Places both arms of a skeleton whose trunk is placed, as the problem's {@link ArmTask}s say. Lengths in the shapes
  * below are shares of stature; they are the drawing study's (house).
  *
- * @param leftHand  where the left wrist is if the base gives it a place (palm on floor or support), else the origin
+ * @param leftHand  where the left wrist is if the base gives it a place on a support, else the origin: the arm then hangs
  * @param rightHand the same for the right
  */
 record Arms(PoseProblem problem, Vector3D leftHand, Vector3D rightHand) {
+    /** Hands on one weight are this far from the midline, share of stature. */
+    private static final double TOGETHER = 0.05;
+
     /** Arms whose hands touch nothing. */
     static Arms free(PoseProblem problem) {
         return new Arms(problem, Vector3D.ZERO, Vector3D.ZERO);
     }
 
     void place(Skeleton skeleton, Position position) {
-        place(skeleton, Side.LEFT, problem.left(), position);
-        place(skeleton, Side.RIGHT, problem.right(), position);
+        place(skeleton, Side.LEFT, position);
+        place(skeleton, Side.RIGHT, position);
     }
 
-    private void place(Skeleton k, Side side, ArmTask task, Position position) {
+    /** Places one arm. */
+    void place(Skeleton k, Side side, Position position) {
+        ArmTask task = problem.arm(side);
         double out = side.sign();
         double h = problem.person().stature();
         Torso torso = k.torso();
         switch (task) {
-            case ArmTask.Hang hang -> hang(k, side);
+            case ArmTask.Hang hang -> {
+                if (problem.load() instanceof Load.InBothHands) {
+                    hangTogether(k, side);
+                } else {
+                    hang(k, side);
+                }
+            }
             case ArmTask.Rest rest -> onHip(k, side);
             case ArmTask.AtChest chest -> k.reach(side,
                     near(k.at(Joint.NECK), torso, 0.105 * h, out * 0.035 * h, -0.105 * h),
@@ -41,9 +57,14 @@ record Arms(PoseProblem problem, Vector3D leftHand, Vector3D rightHand) {
                     k.arm(side, up, up, up);
                 }
             }
-            case ArmTask.OnSupport support -> k.reach(side, hand(side), torso.fromRibs(-0.5, out, -0.8),
-                    new Vector3D(0.95, 0, -0.3).normalize());
-            case ArmTask.Planted planted -> k.reach(side, hand(side), torso.fromRibs(0, out * 0.5, -1), Vector3D.PLUS_I);
+            case ArmTask.OnSupport support -> {
+                if (hand(side).equals(Vector3D.ZERO)) {
+                    hang(k, side);
+                } else {
+                    k.reach(side, hand(side), torso.fromRibs(-0.5, out, -0.8), new Vector3D(0.95, 0, -0.3).normalize());
+                }
+            }
+            case ArmTask.Planted planted -> hang(k, side);
             case ArmTask.Reach(var direction, var startElbow) -> along(k, side, direction, position.pick(startElbow, 4),
                     torso.fromRibs(-0.1, out * 0.5, -1));
             case ArmTask.Press(var direction) -> along(k, side, direction, position.pick(118, 8),
@@ -87,15 +108,27 @@ record Arms(PoseProblem problem, Vector3D leftHand, Vector3D rightHand) {
         k.arm(side, new Vector3D(-0.05, out * 0.11, -1).normalize(), forearm, forearm);
     }
 
+    /** Both hands hang on one weight before the body. */
+    private void hangTogether(Skeleton k, Side side) {
+        Segments lengths = problem.person().segments();
+        double h = problem.person().stature();
+        double across = lengths.shoulderSpacing() / 2 - TOGETHER * h;
+        double reach = 0.985 * (lengths.upperArm() + lengths.forearm());
+        double down = StrictMath.sqrt(reach * reach - across * across);
+        Vector3D shoulder = k.at(side, Part.SHOULDER);
+        Vector3D middle = k.at(Joint.NECK);
+        Vector3D wrist = new Vector3D(middle.getX() + 0.02 * h, middle.getY() + side.sign() * TOGETHER * h, shoulder.getZ() - down);
+        k.reach(side, wrist, new Vector3D(-1, side.sign() * 0.4, 0), new Vector3D(0, 0, -1));
+    }
+
     private void onHip(Skeleton k, Side side) {
         double out = side.sign();
         double h = problem.person().stature();
         Torso torso = k.torso();
         Vector3D forward = torso.forward();
-        Vector3D wrist = new Vector3D(1, k.at(side, Part.HIP), 0.045 * h, torso.up(), 0.012 * h, forward)
-                .add(out * 0.048 * h, torso.left());
-        k.reach(side, wrist, new Vector3D(-0.5, forward, out, torso.left()),
-                new Vector3D(0.8, forward, -0.5, torso.up()).normalize());
+        Vector3D wrist = step(step(step(k.at(side, Part.HIP), 0.045 * h, torso.up()), 0.012 * h, forward), out * 0.048 * h, torso.left());
+        k.reach(side, wrist, blend(-0.5, forward, out, torso.left()),
+                unit(blend(0.8, forward, -0.5, torso.up())));
     }
 
     private void atShoulder(Skeleton k, Side side) {
@@ -111,21 +144,20 @@ record Arms(PoseProblem problem, Vector3D leftHand, Vector3D rightHand) {
         Segments lengths = problem.person().segments();
         Vector3D line = k.torso().fromRibs(direction).normalize();
         double span = TwoLink.span(lengths.upperArm(), lengths.forearm(), elbow);
-        k.reach(side, new Vector3D(1, k.at(side, Part.SHOULDER), span, line), pole, line);
+        k.reach(side, step(k.at(side, Part.SHOULDER), span, line), pole, line);
     }
 
     /** The elbow behind the trunk, the forearm along the line of pull. */
     private static void drawnBack(Skeleton k, Side side, Vector3D direction) {
         Torso torso = k.torso();
         Vector3D line = torso.fromRibs(direction).normalize();
-        Vector3D upper = new Vector3D(-0.55, line, 1, torso.fromRibs(0, side.sign() * 0.30, -0.80)).normalize();
+        Vector3D upper = unit(blend(-0.55, line, 1, torso.fromRibs(0, side.sign() * 0.30, -0.80)));
         k.arm(side, upper, line, line);
     }
 
     /** The forearm turned from the line of the upper arm by {@code flexion} toward {@code front}. */
     private static void bend(Skeleton k, Side side, Vector3D upper, double flexion, Vector3D front) {
-        Vector3D across = front.subtract(upper.scalarMultiply(front.dotProduct(upper))).normalize();
-        Vector3D forearm = new Vector3D(Degrees.cos(flexion), upper, Degrees.sin(flexion), across);
+        Vector3D forearm = blend(Degrees.cos(flexion), upper, Degrees.sin(flexion), across(front, upper));
         k.arm(side, upper, forearm, forearm);
     }
 

@@ -23,7 +23,9 @@ final class Breaches {
         LIMB_BOX("the %s leg would be %.3f m from the box, %.3f m is the least", "m", 0.004),
         HANDS_DEPTH("the %s hand would stop at %.2f m, it is to reach %.2f m above the floor", "m", 0.01),
         FOOT_LIFT("the %s foot would carry %.2f of the weight, %.2f is the least", "of the weight", 0.01),
-        BALANCE("the weight on the %s foot would fall %.3f m from its support, %.3f m is allowed", "m", 0.001);
+        SEAT("with the %s foot flat the knee would be %.2f m off the height of the hip, %.2f m is the most", "m", 0.004),
+        BALANCE("the body would fall over its %s foot: its weight passes %.3f m beside it, %.3f m is allowed", "m", 0.001),
+        OFF_BASE("the weight would pass %2$.3f m outside what the body rests on", "m", 0.001);
 
         private final String words;
         private final String unit;

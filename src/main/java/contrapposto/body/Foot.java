@@ -1,5 +1,8 @@
 package contrapposto.body;
 
+import static contrapposto.body.Vectors.between;
+import static contrapposto.body.Vectors.step;
+
 import contrapposto.body.Joint.Part;
 import contrapposto.quantity.Side;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
@@ -10,17 +13,17 @@ import org.hipparchus.geometry.euclidean.threed.Vector3D;
  * @param anchor  the ball of the foot on the support; for {@link Contact#HEEL} the heel; for {@link Contact#LACES} the ankle
  * @param yaw     toes outward to the left, degrees
  * @param pitch   heel up, degrees; of a foot on its ball the angle may be solved instead
- * @param low     rearmost centre of pressure, share of the foot from the heel
- * @param high    foremost
+ * @param pressureAt where the centre of pressure is, share of the foot from the heel: the middle of the declared zone
  */
-record Foot(Side side, Contact contact, Vector3D anchor, double yaw, double pitch, double low, double high) {
+record Foot(Side side, Contact contact, Vector3D anchor, double yaw, double pitch, double pressureAt) {
     enum Contact { SOLE, BALL, HEEL, LACES }
 
-    /** How far the pressure may reach back and forth under a whole sole, shares of the foot: house. */
-    private static final double SOLE_LOW = 0.08;
-    private static final double SOLE_HIGH = 0.85;
-    private static final double HEEL_HIGH = 0.36;
-    private static final double BALL_LOW = 0.62;
+    /** Middles of the zones under a sole, shares of the foot from the heel (the ankle is at 0.25, the ball at 0.72): house. */
+    private static final double HEEL_MIDDLE = 0.22;
+    private static final double SOLE_MIDDLE = 0.45;
+    private static final double BALL_MIDDLE = 0.72;
+    /** Of a foot on its ball, a little ahead of the joint of the big toe. */
+    private static final double ON_BALL = 0.76;
     /** Toes pointing back and a little down, of a foot that lies on its top. */
     private static final double LACES_DOWN = 12;
 
@@ -29,17 +32,17 @@ record Foot(Side side, Contact contact, Vector3D anchor, double yaw, double pitc
         double pitch = Degrees.asin(wedge / lengths.heelToBall());
         double ahead = lengths.heelToBall() * Degrees.cos(pitch);
         Vector3D ball = heel.add(new Vector3D(ahead * Degrees.cos(yaw), ahead * Degrees.sin(yaw), 0));
-        return switch (zone) {
-            case HEEL -> new Foot(side, Contact.SOLE, ball, yaw, pitch, SOLE_LOW, HEEL_HIGH);
-            case WHOLE_SOLE -> new Foot(side, Contact.SOLE, ball, yaw, pitch, SOLE_LOW, SOLE_HIGH);
-            case BALL -> new Foot(side, Contact.SOLE, ball, yaw, pitch, BALL_LOW, SOLE_HIGH);
+        double pressure = switch (zone) {
+            case HEEL -> HEEL_MIDDLE;
+            case WHOLE_SOLE -> SOLE_MIDDLE;
+            case BALL -> BALL_MIDDLE;
         };
+        return new Foot(side, Contact.SOLE, ball, yaw, pitch, pressure);
     }
 
     /** On the ball, heel up by {@code pitch}. */
-    static Foot onBall(Side side, Segments lengths, Vector3D ball, double pitch) {
-        double at = lengths.heelToBall() / lengths.foot();
-        return new Foot(side, Contact.BALL, ball, 0, pitch, at, SOLE_HIGH);
+    static Foot onBall(Side side, Vector3D ball, double pitch) {
+        return new Foot(side, Contact.BALL, ball, 0, pitch, ON_BALL);
     }
 
     /** On its top, toes back: toes at {@code toe} along x, on a support of height {@code raise}. */
@@ -48,7 +51,7 @@ record Foot(Side side, Contact contact, Vector3D anchor, double yaw, double pitc
         double ankle = toeX + (lengths.foot() - lengths.heelToAnkle()) * Degrees.cos(LACES_DOWN)
                 - lengths.ankleHeight() * Degrees.sin(LACES_DOWN);
         return new Foot(side, Contact.LACES,
-                new Vector3D(ankle, y, raise + Segments.LACES_HEIGHT * person.stature()), 180, 0, 0, 1);
+                new Vector3D(ankle, y, raise + Segments.LACES_HEIGHT * person.stature()), 180, 0, 0);
     }
 
     /** Moves the heel, ankle, ball and toe of {@code skeleton} to where this foot stands with its heel up by {@code pitch}. */
@@ -62,18 +65,18 @@ record Foot(Side side, Contact contact, Vector3D anchor, double yaw, double pitc
             case SOLE, BALL -> {
                 Vector3D along = new Vector3D(cy * c, sy * c, -s);
                 Vector3D normal = new Vector3D(cy * s, sy * s, c);
-                Vector3D heel = new Vector3D(1, anchor, -lengths.heelToBall(), along);
+                Vector3D heel = step(anchor, -lengths.heelToBall(), along);
                 skeleton.set(side, Part.HEEL, heel);
                 skeleton.set(side, Part.ANKLE,
-                        new Vector3D(1, heel, lengths.heelToAnkle(), along, lengths.ankleHeight(), normal));
+                        step(step(heel, lengths.heelToAnkle(), along), lengths.ankleHeight(), normal));
                 skeleton.set(side, Part.BALL, anchor);
                 skeleton.set(side, Part.TOE,
-                        new Vector3D(1, anchor, lengths.foot() - lengths.heelToBall(), new Vector3D(cy, sy, 0)));
+                        step(anchor, lengths.foot() - lengths.heelToBall(), new Vector3D(cy, sy, 0)));
             }
             case HEEL -> {
                 Vector3D along = new Vector3D(cy * c, sy * c, -s);
                 Vector3D normal = new Vector3D(cy * s, sy * s, c);
-                skeleton.foot(side, new Vector3D(1, anchor, lengths.heelToAnkle(), along, lengths.ankleHeight(), normal),
+                skeleton.foot(side, step(step(anchor, lengths.heelToAnkle(), along), lengths.ankleHeight(), normal),
                         along, normal.negate());
             }
             case LACES -> skeleton.foot(side, anchor,
@@ -81,10 +84,10 @@ record Foot(Side side, Contact contact, Vector3D anchor, double yaw, double pitc
         }
     }
 
-    /** The centre of pressure at {@code share} of the foot from the heel, on what the foot stands on. */
-    Vector3D pressure(Skeleton skeleton, double share) {
+    /** The centre of pressure on what the foot stands on. */
+    Vector3D pressure(Skeleton skeleton) {
         Segments lengths = skeleton.person().segments();
-        double along = share * lengths.foot();
+        double along = pressureAt * lengths.foot();
         double ball = lengths.heelToBall();
         return switch (contact) {
             case SOLE, BALL -> along <= ball
@@ -100,7 +103,4 @@ record Foot(Side side, Contact contact, Vector3D anchor, double yaw, double pitc
         };
     }
 
-    private static Vector3D between(Vector3D from, Vector3D to, double share) {
-        return new Vector3D(1 - share, from, share, to);
-    }
 }

@@ -53,7 +53,7 @@ record Footing(Side lead, Optional<Side> front, Optional<Foot> left, Optional<Fo
         Foot ahead = Foot.flat(front, lengths, new Vector3D(0, -y, split.frontRaise()), 0, 0, problem.pressure().on(front));
         Foot behind = split.rearOnLaces()
                 ? Foot.onLaces(rear, problem.person(), -split.stance(), y, split.rearRaise())
-                : Foot.onBall(rear, lengths, new Vector3D(-split.stance() - toes(lengths), y, split.rearRaise()), 0);
+                : Foot.onBall(rear, new Vector3D(-split.stance() - toes(lengths), y, split.rearRaise()), 0);
         return of(front, Optional.of(front), ahead, Optional.of(behind));
     }
 
@@ -69,7 +69,7 @@ record Footing(Side lead, Optional<Side> front, Optional<Foot> left, Optional<Fo
                 : Foot.flat(front, lengths, new Vector3D(0, -y, 0), frontWedge, 0, problem.pressure().on(front));
         double toe = -base.stance();
         Foot behind = base.rearHeelUp() || walks
-                ? Foot.onBall(rear, lengths, new Vector3D(toe - toes(lengths), y, 0), 0)
+                ? Foot.onBall(rear, new Vector3D(toe - toes(lengths), y, 0), 0)
                 : Foot.flat(rear, lengths, new Vector3D(toe - shadow(lengths, rearWedge), y, 0), rearWedge, 0,
                         problem.pressure().on(rear));
         Foot lead = problem.working() == front ? ahead : behind;
@@ -81,8 +81,7 @@ record Footing(Side lead, Optional<Side> front, Optional<Foot> left, Optional<Fo
         Side lead = problem.working();
         if (problem.action() instanceof Action.Walk(var stride) && position == Position.WORKING) {
             double y = lead.sign() * base.width() / 2;
-            Foot behind = Foot.onBall(lead.other(), lengths,
-                    new Vector3D(-stride - toes(lengths) + lengths.foot(), -y, base.raise()), 0);
+            Foot behind = Foot.onBall(lead.other(), new Vector3D(-stride - toes(lengths) + lengths.foot(), -y, base.raise()), 0);
             return of(lead, Optional.of(lead), heelDown(lead, y), Optional.of(behind));
         }
         double out = base.width() > WIDE * problem.person().stature() ? TOES_OUT : 0;
@@ -94,7 +93,7 @@ record Footing(Side lead, Optional<Side> front, Optional<Foot> left, Optional<Fo
         Segments lengths = problem.person().segments();
         Vector3D heel = new Vector3D(0, side.sign() * base.width() / 2, base.raise());
         return problem.action() instanceof Action.HeelRise && position == Position.WORKING
-                ? Foot.onBall(side, lengths, heel.add(new Vector3D(lengths.heelToBall(), 0, 0)), 0)
+                ? Foot.onBall(side, heel.add(new Vector3D(lengths.heelToBall(), 0, 0)), 0)
                 : Foot.flat(side, lengths, heel, 0, side.sign() * out, problem.pressure().on(side));
     }
 
@@ -106,7 +105,7 @@ record Footing(Side lead, Optional<Side> front, Optional<Foot> left, Optional<Fo
         boolean bothDown = problem.action() instanceof Action.StepUp && position == Position.START;
         double gap = 0.05 * problem.person().stature();
         return of(up, Optional.of(up), onBox, bothDown
-                ? Optional.of(Foot.onBall(up.other(), lengths, new Vector3D(-gap - toes(lengths), -y, 0), 0))
+                ? Optional.of(Foot.onBall(up.other(), new Vector3D(-gap - toes(lengths), -y, 0), 0))
                 : Optional.empty());
     }
 
@@ -116,12 +115,12 @@ record Footing(Side lead, Optional<Side> front, Optional<Foot> left, Optional<Fo
         double y = side.sign() * lengths.hipSpacing() / 2;
         boolean rises = problem.action() instanceof Action.HeelRise && position == Position.WORKING;
         return of(side, Optional.empty(), rises
-                ? Foot.onBall(side, lengths, new Vector3D(lengths.heelToBall(), y, 0), 0)
+                ? Foot.onBall(side, new Vector3D(lengths.heelToBall(), y, 0), 0)
                 : Foot.flat(side, lengths, new Vector3D(0, y, 0), 0, 0, problem.pressure().on(side)), Optional.empty());
     }
 
     private static Foot heelDown(Side side, double y) {
-        return new Foot(side, Contact.HEEL, new Vector3D(0, y, 0), 0, -10, 0, 0);
+        return new Foot(side, Contact.HEEL, new Vector3D(0, y, 0), 0, -10, 0);
     }
 
     private static double toes(Segments lengths) {

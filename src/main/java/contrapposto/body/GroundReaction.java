@@ -32,13 +32,13 @@ record GroundReaction(Vector3D first, Vector3D second, double slip) {
                     (dx * y - dy * x) / flat);
         }
         Vector3D needed = moment.negate();
-        Vector3D bare = needed.crossProduct(line).scalarMultiply(1 / line.getNormSq());
+        Vector3D bare = Vectors.cross(needed, line).scalarMultiply(1 / line.getNormSq());
         double pull = -(force.getX() * dx + force.getY() * dy) / flat / up;
         double along = (bare.getX() * dx + bare.getY() * dy) / flat;
         double stretch = (bare.getZ() * pull - along) / (flat - line.getZ() * pull);
-        Vector3D first = new Vector3D(1, bare, stretch, line);
+        Vector3D first = Vectors.step(bare, stretch, line);
         return new GroundReaction(first, force.negate().subtract(first),
-                needed.dotProduct(line) / line.getNorm() / up);
+                Vectors.dot(needed, line) / line.getNorm() / up);
     }
 
     /** The first contact's share of the vertical force. */

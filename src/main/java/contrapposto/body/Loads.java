@@ -49,8 +49,7 @@ record Loads(Load load, Vector3D pulley) {
     /** The mass that lies on the pelvis, appended to {@code into}. */
     void onPelvis(Skeleton k, List<PointMass> into) {
         if (load instanceof Load.OnHips(var mass)) {
-            into.add(new PointMass(new Vector3D(1, k.at(Joint.PELVIS), HIP_CREASE * k.person().stature(),
-                    k.torso().forward()), mass));
+            into.add(new PointMass(Vectors.step(k.at(Joint.PELVIS), HIP_CREASE * k.person().stature(), k.torso().forward()), mass));
         }
     }
 

@@ -19,7 +19,7 @@ import org.hipparchus.optim.univariate.UnivariateObjectiveFunction;
 final class Minimiser {
     private static final int EVALUATIONS = 3000;
     private static final double FIRST_STEP = 0.15;
-    private static final double LAST_STEP = 1e-5;
+    private static final double LAST_STEP = 1e-4;
 
     private Minimiser() { }
 

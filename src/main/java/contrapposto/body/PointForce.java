@@ -7,7 +7,7 @@ import org.hipparchus.geometry.euclidean.threed.Vector3D;
 record PointForce(Vector3D at, Vector3D newton) {
     /** r × F about {@code point}, N·m. */
     Vector3D momentAbout(Vector3D point) {
-        return at.subtract(point).crossProduct(newton);
+        return Vectors.cross(at.subtract(point), newton);
     }
 
     /** The sum of all moments about {@code point}. */

@@ -22,18 +22,14 @@ public final class PoseSolver {
             case Base.Level base -> Upright.solve(problem);
             case Base.Step base -> Upright.solve(problem);
             case Base.OneLeg base -> Upright.solve(problem);
-            case Base.HalfKneeling base -> notYet(base);
-            case Base.TallKneeling base -> notYet(base);
-            case Base.KneelingAtSupport base -> notYet(base);
-            case Base.AllFours base -> notYet(base);
-            case Base.Plank base -> notYet(base);
-            case Base.Supine base -> notYet(base);
-            case Base.SideLying base -> notYet(base);
-            case Base.Seated base -> notYet(base);
+            case Base.HalfKneeling base -> new Kneeling(problem).half(base);
+            case Base.TallKneeling base -> new Kneeling(problem).tall(base);
+            case Base.KneelingAtSupport base -> new AtSupport(problem, base).solve();
+            case Base.AllFours base -> new Prone(problem).allFours(base);
+            case Base.Plank base -> new Prone(problem).plank(base);
+            case Base.Supine base -> new Lying(problem).onBack(base);
+            case Base.SideLying base -> new Lying(problem).onSide(base);
+            case Base.Seated base -> new Sitting(problem, base).solve();
         };
-    }
-
-    private static PoseOutcome notYet(Base base) {
-        return new PoseOutcome.Impossible("this base is not solved yet: " + base.getClass().getSimpleName(), 0, "");
     }
 }

@@ -8,9 +8,14 @@ import org.hipparchus.geometry.euclidean.threed.Vector3D;
 final class Report {
     private Report() { }
 
-    /** @param leg the leg whose shin, knee and hip are told */
+    /**
+     * @param leg    the leg whose shin, knee and hip are told
+     * @param stands whether that leg stands on its foot: only then does its shin tell a phase
+     * @param erect  whether the trunk is up, so that it has a lean
+     */
     static SolvedPose.Mechanics of(PoseProblem problem, Side leg, Skeleton start, Statics working, Vector3D centreStart,
-                                   Vector3D centreWorking, double frontShare, double leftShare, double rearKnee) {
+                                   Vector3D centreWorking, double frontShare, double leftShare, double rearKnee,
+                                   boolean stands, boolean erect) {
         Skeleton k = working.skeleton();
         Side arm = problem.working();
         var forces = new ArrayList<SolvedPose.Force>();
@@ -22,7 +27,8 @@ final class Report {
             working.loads().pull(k, side, pulls);
             pulls.forEach(pull -> forces.add(new SolvedPose.Force("cable", pull.at(), pull.newton())));
         }
-        return new SolvedPose.Mechanics(start.shin(leg), k.shin(leg), frontShare, leftShare, k.lean(), k.kneeFlexion(leg),
+        return new SolvedPose.Mechanics(stands ? start.shin(leg) : Double.NaN, stands ? k.shin(leg) : Double.NaN, frontShare,
+                leftShare, erect ? k.lean() : Double.NaN, k.kneeFlexion(leg),
                 working.hip(leg), working.knee(leg), working.shoulder(arm), working.elbow(arm), working.turn(),
                 working.side(), rearKnee, working.loads().slope(k), centreStart, centreWorking, forces);
     }

@@ -1,5 +1,13 @@
 package contrapposto.body;
 
+import static contrapposto.body.Vectors.across;
+import static contrapposto.body.Vectors.between;
+import static contrapposto.body.Vectors.cross;
+import static contrapposto.body.Vectors.dot;
+import static contrapposto.body.Vectors.length;
+import static contrapposto.body.Vectors.step;
+import static contrapposto.body.Vectors.unit;
+
 import contrapposto.body.Joint.Part;
 import contrapposto.quantity.Side;
 import java.util.EnumMap;
@@ -43,16 +51,21 @@ final class Skeleton {
     /** Places pelvis, hips, neck, shoulders and head; the head half raises itself toward {@code gaze}. */
     void trunk(Torso placed, Vector3D gaze) {
         torso = placed;
-        Vector3D neck = new Vector3D(1, placed.pelvis(), lengths.trunk(), placed.up());
+        Vector3D neck = step(placed.pelvis(), lengths.trunk(), placed.up());
         at[Joint.PELVIS.ordinal()] = placed.pelvis();
         at[Joint.NECK.ordinal()] = neck;
         for (Side side : Side.values()) {
-            set(side, Part.HIP, new Vector3D(1, placed.pelvis(), side.sign() * lengths.hipSpacing() / 2, placed.left()));
+            set(side, Part.HIP, step(placed.pelvis(), side.sign() * lengths.hipSpacing() / 2, placed.left()));
             set(side, Part.SHOULDER,
-                    new Vector3D(1, neck, side.sign() * lengths.shoulderSpacing() / 2, placed.ribsLeft()));
+                    step(neck, side.sign() * lengths.shoulderSpacing() / 2, placed.ribsLeft()));
         }
-        Vector3D head = new Vector3D(1, placed.up(), 0.25, gaze).normalize();
-        at[Joint.HEAD_TOP.ordinal()] = new Vector3D(1, neck, lengths.neckHead(), head);
+        Vector3D head = unit(step(placed.up(), 0.25, gaze));
+        at[Joint.HEAD_TOP.ordinal()] = step(neck, lengths.neckHead(), head);
+    }
+
+    /** Turns the head to point along {@code direction}. */
+    void head(Vector3D direction) {
+        at[Joint.HEAD_TOP.ordinal()] = step(at[Joint.NECK.ordinal()], lengths.neckHead(), unit(direction));
     }
 
     /** Bends the knee of a leg whose hip and ankle are placed toward {@code pole}. */
@@ -62,75 +75,67 @@ final class Skeleton {
 
     /** A leg that hangs from its hip: thigh, shank and foot by direction (unit vectors; {@code sole} points out of the sole). */
     void leg(Side side, Vector3D thigh, Vector3D shank, Vector3D toes, Vector3D sole) {
-        Vector3D knee = new Vector3D(1, at(side, Part.HIP), lengths.thigh(), thigh);
+        Vector3D knee = step(at(side, Part.HIP), lengths.thigh(), thigh);
         set(side, Part.KNEE, knee);
-        foot(side, new Vector3D(1, knee, lengths.shank(), shank), toes, sole);
+        foot(side, step(knee, lengths.shank(), shank), toes, sole);
     }
 
     /** A straight foot whose ankle is known. */
     void foot(Side side, Vector3D ankle, Vector3D toes, Vector3D sole) {
-        Vector3D across = sole.subtract(toes.scalarMultiply(sole.dotProduct(toes))).normalize();
-        Vector3D heel = new Vector3D(1, ankle, -lengths.heelToAnkle(), toes, lengths.ankleHeight(), across);
+        Vector3D heel = step(step(ankle, -lengths.heelToAnkle(), toes), lengths.ankleHeight(), across(sole, toes));
         set(side, Part.ANKLE, ankle);
         set(side, Part.HEEL, heel);
-        set(side, Part.BALL, new Vector3D(1, heel, lengths.heelToBall(), toes));
-        set(side, Part.TOE, new Vector3D(1, heel, lengths.foot(), toes));
+        set(side, Part.BALL, step(heel, lengths.heelToBall(), toes));
+        set(side, Part.TOE, step(heel, lengths.foot(), toes));
     }
 
     /** Upper arm, forearm and hand by direction (unit vectors). */
     void arm(Side side, Vector3D upperArm, Vector3D forearm, Vector3D hand) {
-        Vector3D elbow = new Vector3D(1, at(side, Part.SHOULDER), lengths.upperArm(), upperArm);
-        Vector3D wrist = new Vector3D(1, elbow, lengths.forearm(), forearm);
+        Vector3D elbow = step(at(side, Part.SHOULDER), lengths.upperArm(), upperArm);
+        Vector3D wrist = step(elbow, lengths.forearm(), forearm);
         set(side, Part.ELBOW, elbow);
         set(side, Part.WRIST, wrist);
-        set(side, Part.HAND, new Vector3D(1, wrist, lengths.hand(), hand));
+        set(side, Part.HAND, step(wrist, lengths.hand(), hand));
     }
 
     /** Bends the elbow toward {@code pole} so that the wrist is at {@code wrist}, or as near as the arm reaches. */
     void reach(Side side, Vector3D wrist, Vector3D pole, Vector3D hand) {
         Vector3D shoulder = at(side, Part.SHOULDER);
         Vector3D way = wrist.subtract(shoulder);
-        double span = Math.clamp(way.getNorm(), 0.35 * lengths.upperArm(),
+        double full = length(way);
+        double span = Math.clamp(full, 0.35 * lengths.upperArm(),
                 lengths.upperArm() + lengths.forearm() - 1e-6);
-        Vector3D target = new Vector3D(1, shoulder, span / way.getNorm(), way);
+        Vector3D target = step(shoulder, span / full, way);
         Vector3D elbow = TwoLink.middle(shoulder, target, lengths.upperArm(), lengths.forearm(), pole);
         set(side, Part.ELBOW, elbow);
         set(side, Part.WRIST, target);
-        set(side, Part.HAND, new Vector3D(1, target, lengths.hand(), hand));
+        set(side, Part.HAND, step(target, lengths.hand(), hand));
     }
 
     /** Where a handle lies in the hand. */
     Vector3D grip(Side side) {
-        Vector3D wrist = at(side, Part.WRIST);
         double share = Segments.GRIP * person.stature() / lengths.hand();
-        return new Vector3D(1 - share, wrist, share, at(side, Part.HAND));
+        return between(at(side, Part.WRIST), at(side, Part.HAND), share);
     }
 
     /** Angle at the knee, 0 = straight, degrees. */
     double kneeFlexion(Side side) {
-        Vector3D knee = at(side, Part.KNEE);
-        return Degrees.atan2(cross(knee, side).getNorm(), dot(knee, side));
-    }
-
-    private Vector3D cross(Vector3D knee, Side side) {
-        return knee.subtract(at(side, Part.HIP)).crossProduct(at(side, Part.ANKLE).subtract(knee));
-    }
-
-    private double dot(Vector3D knee, Side side) {
-        return knee.subtract(at(side, Part.HIP)).dotProduct(at(side, Part.ANKLE).subtract(knee));
+        Vector3D thigh = at(side, Part.KNEE).subtract(at(side, Part.HIP));
+        Vector3D shank = at(side, Part.ANKLE).subtract(at(side, Part.KNEE));
+        return Degrees.atan2(length(cross(thigh, shank)), dot(thigh, shank));
     }
 
     /** Thigh against trunk in the plane of the pelvis, + = flexed, degrees. */
     double hipFlexion(Side side) {
         Vector3D thigh = at(side, Part.KNEE).subtract(at(side, Part.HIP));
-        return Degrees.atan2(thigh.dotProduct(torso.forward()), -thigh.dotProduct(torso.up()));
+        return Degrees.atan2(dot(thigh, torso.forward()), -dot(thigh, torso.up()));
     }
 
     /** Shin against the sole, + = bent up (dorsiflexed), degrees. */
     double ankleBend(Side side) {
-        Vector3D shin = at(side, Part.KNEE).subtract(at(side, Part.ANKLE)).normalize();
-        Vector3D sole = at(side, Part.BALL).subtract(at(side, Part.HEEL)).normalize();
-        return Degrees.asin(shin.dotProduct(sole));
+        Vector3D shin = at(side, Part.KNEE).subtract(at(side, Part.ANKLE));
+        Vector3D sole = at(side, Part.BALL).subtract(at(side, Part.HEEL));
+        return Degrees.asin(dot(shin, sole) / length(shin) / length(sole));
     }
 
     /** Shin from vertical in the side view, + = knee ahead of ankle, degrees. */
@@ -171,7 +176,7 @@ final class Skeleton {
     }
 
     private PointMass weigh(SegmentTable.Part part, Vector3D from, Vector3D to) {
-        return new PointMass(new Vector3D(1 - part.centre(), from, part.centre(), to), part.mass() * person.mass());
+        return new PointMass(between(from, to, part.centre()), part.mass() * person.mass());
     }
 
     /** Moves everything by {@code by}. */

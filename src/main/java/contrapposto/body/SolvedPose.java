@@ -16,11 +16,11 @@ public record SolvedPose(Pose start, Pose working, Mechanics mechanics, List<Pro
     /**
      * Computed from the poses, none asserted. Angles in degrees, moments in N·m, forces in N.
      *
-     * @param shinStart     working leg, + = knee ahead of ankle, from vertical; NaN where there is no working leg
+     * @param shinStart     working leg, + = knee ahead of ankle, from vertical; NaN where no working leg stands on its foot
      * @param shinWorking   the same at working depth
      * @param frontShare    front foot's share of the weight on the feet, working position; NaN where feet do not carry
-     * @param leftShare     left foot's share; NaN where feet do not carry
-     * @param trunkLean     + = forward, working position
+     * @param leftShare     left foot's share; NaN where not both feet could carry; 1 or 0 on one foot
+     * @param trunkLean     + = forward, working position; NaN for a body that lies or is on its hands
      * @param kneeFlexion   of the working knee at depth
      * @param hipMoment     working hip, extensor +
      * @param kneeMoment    working knee, extensor +

@@ -20,11 +20,16 @@ import org.hipparchus.geometry.euclidean.threed.Vector3D;
  * @param yaw      of the pelvis, + = left, degrees
  * @param bend     of the trunk to the left besides what balance asks for, degrees
  * @param wantedLean the lean the objective pulls toward
+ * @param mostKnee the most that a carrying knee bends, degrees, where the legs hold still
+ * @param leastLeadShare of the weight that the lead foot carries
+ * @param leastShare of the weight that the other foot carries
  * @param low      lowest value of each variable, by {@link Free}
  * @param high     highest value; a variable whose bounds meet is fixed
  */
 record Stance(Side lead, Foot foot, Optional<Foot> other, AirLeg air, boolean tall, OptionalDouble fold, double turn,
-              double yaw, double bend, double wantedLean, double[] low, double[] high) {
+              double yaw, double bend, double wantedLean, double mostKnee, double leastLeadShare, double leastShare,
+              double[] low,
+              double[] high) {
     /** What the solver may choose. */
     enum Free {
         /** The pelvis along the line from the other foot (0) to the lead foot (1). */
@@ -33,10 +38,6 @@ record Stance(Side lead, Foot foot, Optional<Foot> other, AirLeg air, boolean ta
         LEAN,
         /** Heel up of a foot on its ball, degrees. */
         PITCH,
-        /** Centre of pressure in the zone of the lead foot, 0 = rear end. */
-        LEAD_PRESSURE,
-        /** The same under the other foot. */
-        OTHER_PRESSURE,
         /** Bend of the knee that sets the height, degrees. */
         KNEE
     }

@@ -22,6 +22,9 @@ final class StanceTrial {
     private static final double SOFT_KNEE = 3;
     /** Inside the limits by this much while searching, so that the result keeps them. */
     static final double MARGIN = 0.3;
+    /** The same margin for shares and for lengths in m, for each degree of it. */
+    private static final double SHARE_MARGIN = 0.005;
+    private static final double LENGTH_MARGIN = 0.002;
 
     private final PoseProblem problem;
     private final Stance stance;
@@ -30,6 +33,7 @@ final class StanceTrial {
     private final Loads loads;
     private final List<Contact> hands;
     private final double[] values;
+    private final double firstShift;
     private final Segments lengths;
     private final double stature;
 
@@ -41,11 +45,12 @@ final class StanceTrial {
     private Vector3D otherPressure = Vector3D.ZERO;
     private double leanUsed;
     private double missing;
+    private double shifted;
     private double slipX;
     private double slipY;
 
     StanceTrial(PoseProblem problem, Stance stance, Position position, Arms arms, Loads loads, List<Contact> hands,
-                double[] values, double tolerance) {
+                double[] values, double firstShift, double tolerance) {
         this.problem = problem;
         this.stance = stance;
         this.position = position;
@@ -53,6 +58,7 @@ final class StanceTrial {
         this.loads = loads;
         this.hands = hands;
         this.values = values;
+        this.firstShift = firstShift;
         this.lengths = problem.person().segments();
         this.stature = problem.person().stature();
         this.skeleton = new Skeleton(problem.person());
@@ -71,11 +77,10 @@ final class StanceTrial {
     private void placeFeet() {
         Foot foot = stance.foot();
         foot.place(skeleton, foot.contact() == Foot.Contact.BALL ? value(Free.PITCH) : foot.pitch());
-        leadPressure = foot.pressure(skeleton, foot.low() + value(Free.LEAD_PRESSURE) * (foot.high() - foot.low()));
+        leadPressure = foot.pressure(skeleton);
         stance.other().ifPresent(other -> {
             other.place(skeleton, other.contact() == Foot.Contact.BALL ? value(Free.PITCH) : other.pitch());
-            otherPressure = other.pressure(skeleton,
-                    other.low() + value(Free.OTHER_PRESSURE) * (other.high() - other.low()));
+            otherPressure = other.pressure(skeleton);
         });
     }
 
@@ -88,12 +93,13 @@ final class StanceTrial {
         double d = StrictMath.sqrt(dx * dx + dy * dy);
         double x = from.getX() + value(Free.ALONG) * dx;
         double y = from.getY() + value(Free.ALONG) * dy;
-        double shift = 0;
+        double shift = firstShift;
         double last = 0;
         double lastSlip = 0;
         for (int round = 0; round < 15; round++) {
             double slip = build(x - shift * dy / d, y + shift * dx / d, shift * dx / d);
             if (Math.abs(slip) < tolerance) {
+                shifted = shift;
                 return;
             }
             double slope = round == 0 ? PELVIS_TO_CENTRE : Math.clamp((slip - lastSlip) / (shift - last), 0.3, 3.0);
@@ -262,7 +268,7 @@ final class StanceTrial {
     }
 
     private static Contact onFoot(Side side, Vector3D at, Vector3D newton) {
-        return new Contact(side.word() + "-foot", Statics.leg(side), at, newton);
+        return new Contact(side == Side.LEFT ? "left-foot" : "right-foot", Statics.leg(side), at, newton);
     }
 
     Statics statics() {
@@ -283,8 +289,9 @@ final class StanceTrial {
         return lead / (lead + contacts.getLast().newton().getZ());
     }
 
-    double lean() {
-        return leanUsed;
+    /** How far the pelvis was moved across the line of the feet: a good first guess for a neighbour of this try. */
+    double shifted() {
+        return shifted;
     }
 
     /** The objective: efforts of hips and knees, the wanted lean, and the square of every breach. */
@@ -314,7 +321,7 @@ final class StanceTrial {
             double knee = skeleton.kneeFlexion(side);
             breaches.atMost(Kind.KNEE_FLEXION, side, knee, limits.kneeFlexion() - margin);
             double clear = skeleton.at(side, Part.KNEE).getZ();
-            breaches.atLeast(Kind.KNEE_FLOOR, side, clear, Segments.KNEE_RADIUS * stature);
+            breaches.atLeast(Kind.KNEE_FLOOR, side, clear, Segments.KNEE_RADIUS * stature + margin * LENGTH_MARGIN);
             if (grounded) {
                 grounded(breaches, side, limits, margin);
             } else {
@@ -326,18 +333,21 @@ final class StanceTrial {
                 lengths.thigh() + lengths.shank());
         if (stance.other().isPresent()) {
             double share = leadShare();
-            breaches.atLeast(Kind.FOOT_LIFT, stance.lead(), share, 0.02);
-            breaches.atLeast(Kind.FOOT_LIFT, stance.lead().other(), 1 - share, 0.02);
+            breaches.atLeast(Kind.FOOT_LIFT, stance.lead(), share, stance.leastLeadShare() + margin * SHARE_MARGIN);
+            breaches.atLeast(Kind.FOOT_LIFT, stance.lead().other(), 1 - share,
+                    stance.leastShare() + margin * SHARE_MARGIN);
         }
         return breaches;
     }
 
     private void grounded(Breaches breaches, Side side, JointLimits limits, double margin) {
         double span = skeleton.at(side, Part.HIP).distance(skeleton.at(side, Part.ANKLE));
-        breaches.atMost(Kind.LEG_REACH, side, span, TwoLink.span(lengths.thigh(), lengths.shank(), SOFT_KNEE - margin));
+        breaches.atMost(Kind.LEG_REACH, side, span, TwoLink.span(lengths.thigh(), lengths.shank(), SOFT_KNEE + margin));
         Foot foot = side == stance.lead() ? stance.foot() : stance.other().orElseThrow();
+        breaches.atMost(Kind.KNEE_FLEXION, side, skeleton.kneeFlexion(side), stance.mostKnee() - margin);
         if (foot.contact() != Foot.Contact.LACES) {
-            breaches.atMost(Kind.ANKLE, side, skeleton.ankleBend(side), limits.ankleDorsiflexion() - margin);
+            double tilt = foot.contact() == Foot.Contact.SOLE ? skeleton.shin(side) - foot.pitch() : 0;
+            breaches.atMost(Kind.ANKLE, side, Math.max(tilt, skeleton.ankleBend(side)), limits.ankleDorsiflexion() - margin);
         }
     }
 }

@@ -16,21 +16,37 @@ final class Stances {
     private static final double SHIFT_YAW = 5;
     private static final double SHIFT_BEND = -5;
     private static final double UPRIGHT = 4;
+    private static final double SOFT_KNEE = 15;
+    private static final double MOST_SOFT_KNEE = 45;
     private static final double KNEE_HEIGHT = 0.285;
     private static final double LEAST_PITCH = 15;
+    /** The rear heel rises until the toes are bent this far (reference D2, soft limit of the big toe), at the start less. */
+    private static final double EASY_PITCH = 60;
+    private static final double EASY_START_PITCH = 42;
+
+    /** Least shares of the weight: of a foot that just touches, of both while the arms work, of the second foot of a hinge. */
+    private static final double TOUCHING_SHARE = 0.02;
+    private static final double STEADY_SHARE = 0.35;
+    private static final double STAGGERED_SHARE = 0.10;
+    private static final double WORKING_SHARE = 0.5;
+    /** Reference D3.18: coaching pages say 70 to 90 %, no measurement found. */
+    private static final double KICKSTAND_SHARE = 0.7;
 
     private final PoseProblem problem;
     private final Position position;
+    private final boolean strained;
     private final Footing footing;
     private final double[] low = new double[Free.values().length];
     private final double[] high = new double[Free.values().length];
     private OptionalDouble fold = OptionalDouble.empty();
     private boolean tall;
+    private double mostKnee = 180;
     private double turn;
     private double wantedLean;
     private AirLeg air = new AirLeg(8, 70, 0, false);
 
-    private Stances(PoseProblem problem, Position position) {
+    private Stances(PoseProblem problem, Position position, boolean strained) {
+        this.strained = strained;
         this.problem = problem;
         this.position = position;
         this.footing = Footing.of(problem, problem.base(), position);
@@ -38,9 +54,13 @@ final class Stances {
         this.turn = -oneSided() * position.pick(TURN_AT_START, TURN_AT_DEPTH);
     }
 
-    /** The bounds of {@code problem} in {@code position}, the working knee bent no more than {@code knee}. */
-    static Stance of(PoseProblem problem, Position position, double knee) {
-        return new Stances(problem, position).stance(knee);
+    /**
+     * The bounds of {@code problem} in {@code position}, the working knee bent by {@code knee}, in a fold by no more than that.
+     *
+     * @param strained whether the heel of a foot on its ball may rise otherwise than is easy
+     */
+    static Stance of(PoseProblem problem, Position position, double knee, boolean strained) {
+        return new Stances(problem, position, strained).stance(knee);
     }
 
     private Stance stance(double knee) {
@@ -53,17 +73,17 @@ final class Stances {
                     bent(knee, knee);
                     between(Free.LEAN, -5, 55);
                 }
-                air = problem.base() instanceof Base.Step ? new AirLeg(24, 12, 5, false) : new AirLeg(12, 75, -10, false);
+                air = problem.base() instanceof Base.Step ? new AirLeg(24, 12, 5, false) : new AirLeg(10, 100, 0, false);
             }
             case Action.HipFold(var share) -> {
                 if (position == Position.START) {
                     tall(8);
                 } else {
-                    bent(15, 35);
+                    bent(SOFT_KNEE, Math.max(SOFT_KNEE + 1, knee));
                     fix(Free.LEAN, 88);
                     fold = OptionalDouble.of(share * KNEE_HEIGHT * problem.person().stature());
                 }
-                air = position == Position.START ? new AirLeg(0, 35, -15, false) : new AirLeg(4, 8, 5, true);
+                air = position == Position.START ? new AirLeg(10, 75, -5, false) : new AirLeg(2, 75, -20, true);
             }
             case Action.HeelRise(var share) -> {
                 tall(position.pick(6, 4));
@@ -77,13 +97,14 @@ final class Stances {
                     tall(8);
                     between(Free.LEAN, 5, 35);
                 } else {
-                    bent(30, 120);
+                    bent(50, 120);
                     between(Free.LEAN, 0, 45);
                     air = new AirLeg(-12, 28, -20, false);
                 }
             }
             case Action.ArmsMove(var startTurn, var workingTurn, var lean) -> {
                 tall(12);
+                mostKnee = MOST_SOFT_KNEE;
                 turn = position.pick(startTurn, workingTurn);
                 wantedLean = lean;
                 if (pulls()) {
@@ -102,13 +123,14 @@ final class Stances {
         double amount = position.pick(0.5, 1);
         return new Stance(footing.lead(), footing.foot(footing.lead()).orElseThrow(),
                 footing.foot(footing.lead().other()), air, tall, fold, turn, shifted ? sign * SHIFT_YAW * amount : 0,
-                shifted ? sign * SHIFT_BEND * amount : 0, wantedLean, low, high);
+                shifted ? sign * SHIFT_BEND * amount : 0, wantedLean, mostKnee, leastLeadShare(),
+                leastShare(), low, high);
     }
 
     private void feet() {
         Optional<Foot> other = footing.foot(footing.lead().other());
         Foot lead = footing.foot(footing.lead()).orElseThrow();
-        boolean level = problem.base() instanceof Base.Level && footing.front().isEmpty();
+        boolean level = isLevel();
         if (level) {
             if (oneSided() == 0) {
                 fix(Free.ALONG, 0.5);
@@ -116,22 +138,54 @@ final class Stances {
                 between(Free.ALONG, 0.3, 0.7);
             }
         } else {
-            between(Free.ALONG, problem.base() instanceof Base.Split ? 0.2 : -0.4,
-                    problem.base() instanceof Base.Split ? 1.15 : 1.4);
+            boolean split = problem.base() instanceof Base.Split;
+            between(Free.ALONG, split ? position.pick(0.4, 0.2) : -0.4, split ? 1.15 : 1.4);
         }
-        between(Free.LEAD_PRESSURE, 0, 1);
         if (other.isEmpty()) {
             fix(Free.ALONG, 1);
-            fix(Free.OTHER_PRESSURE, 0);
-        } else if (other.get().contact() == Contact.SOLE && !level) {
-            between(Free.OTHER_PRESSURE, 0, 1);
-        } else {
-            fix(Free.OTHER_PRESSURE, 0.3);
         }
         if (onBall(Optional.of(lead)) || onBall(other)) {
             Side ball = onBall(Optional.of(lead)) ? footing.lead() : footing.lead().other();
-            between(Free.PITCH, LEAST_PITCH, problem.limits().on(ball).toeExtension() - StanceTrial.MARGIN);
+            double most = problem.limits().on(ball).toeExtension() - StanceTrial.MARGIN;
+            if (strained) {
+                between(Free.PITCH, LEAST_PITCH, most);
+            } else {
+                fix(Free.PITCH, Math.min(most, position.pick(EASY_START_PITCH, EASY_PITCH)));
+            }
         }
+    }
+
+    private boolean isLevel() {
+        return problem.base() instanceof Base.Level && footing.front().isEmpty();
+    }
+
+    /** With both feet near each other a working leg works: it carries half or more (common practice, no source). */
+    private double leastLeadShare() {
+        return switch (problem.action()) {
+            case Action.ArmsMove moves -> STEADY_SHARE;
+            case Action.HipFold folds -> isStaggered() && position == Position.WORKING ? hingeShare() : TOUCHING_SHARE;
+            case Action.KneeBend bends -> isStaggered() && position == Position.WORKING ? WORKING_SHARE : TOUCHING_SHARE;
+            case Action.StepUp up -> TOUCHING_SHARE;
+            case Action.HeelRise rise -> TOUCHING_SHARE;
+            case Action.Walk walk -> TOUCHING_SHARE;
+            case Action.Squeeze squeeze -> TOUCHING_SHARE;
+            case Action.HipLift lift -> TOUCHING_SHARE;
+            case Action.PressUp up -> TOUCHING_SHARE;
+        };
+    }
+
+    private double leastShare() {
+        return problem.action() instanceof Action.ArmsMove ? STEADY_SHARE
+                : isStaggered() && !(problem.action() instanceof Action.Walk) ? STAGGERED_SHARE : TOUCHING_SHARE;
+    }
+
+    private double hingeShare() {
+        return problem.base() instanceof Base.Staggered base && base.rearHeelUp() && base.ahead() == footing.lead()
+                ? KICKSTAND_SHARE : WORKING_SHARE;
+    }
+
+    private boolean isStaggered() {
+        return problem.base() instanceof Base.Staggered;
     }
 
     private static boolean onBall(Optional<Foot> foot) {

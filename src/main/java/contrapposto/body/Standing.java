@@ -5,14 +5,28 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Chooses the free variables of a {@link Stance} so that the objective is least. */
-record Standing(PoseProblem problem, Arms arms, Loads loads, List<Contact> hands) {
+final class Standing {
     /** Good enough a balance while searching, m. */
-    private static final double ROUGH = 2e-5;
+    private static final double ROUGH = 1e-4;
     /** Balance of the result, m. */
     private static final double EXACT = 1e-12;
 
+    private final PoseProblem problem;
+    private final Arms arms;
+    private final Loads loads;
+    private final List<Contact> hands;
+    private double lastShift;
+
+    Standing(PoseProblem problem, Arms arms, Loads loads, List<Contact> hands) {
+        this.problem = problem;
+        this.arms = arms;
+        this.loads = loads;
+        this.hands = hands;
+    }
+
     /** The best body in {@code position}, whether or not it breaks something. */
     StanceTrial best(Stance stance, Position position) {
+        lastShift = 0;
         Free[] all = Free.values();
         var open = new ArrayList<Free>(all.length);
         for (Free free : all) {
@@ -43,12 +57,14 @@ record Standing(PoseProblem problem, Arms arms, Loads loads, List<Contact> hands
 
     /** Fixed starts, as shares of each variable's range, in the order of {@link Free}. */
     private static final double[][] GUESSES = {
-            {0.45, 0.45, 0.55, 0.5, 0.3, 0.3},
-            {0.75, 0.30, 0.75, 0.4, 0.5, 0.6},
+            {0.45, 0.30, 0.75, 0.3},
+            {0.70, 0.20, 0.60, 0.6},
     };
 
     private StanceTrial trial(Stance stance, Position position, double[] values, double tolerance) {
-        return new StanceTrial(problem, stance, position, arms, loads, hands, values, tolerance);
+        var trial = new StanceTrial(problem, stance, position, arms, loads, hands, values, lastShift, tolerance);
+        lastShift = trial.shifted();
+        return trial;
     }
 
     private static double[] values(Stance stance, List<Free> open, double[] point) {

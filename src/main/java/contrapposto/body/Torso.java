@@ -1,5 +1,11 @@
 package contrapposto.body;
 
+import static contrapposto.body.Vectors.across;
+import static contrapposto.body.Vectors.blend;
+import static contrapposto.body.Vectors.cross;
+import static contrapposto.body.Vectors.step;
+import static contrapposto.body.Vectors.unit;
+
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
 
 /**
@@ -29,24 +35,23 @@ record Torso(Vector3D pelvis, Vector3D left, Vector3D up, Vector3D ribsForward, 
     /** As {@link #upright}, from any three axes at right angles: a trunk on the floor has its forward axis down or up. */
     static Torso tilted(Vector3D pelvis, Vector3D forward, Vector3D left, Vector3D vertical, double lean, double bend,
                         double turn) {
-        Vector3D leaned = new Vector3D(Degrees.cos(lean), vertical, Degrees.sin(lean), forward);
-        Vector3D up = bend == 0 ? leaned : new Vector3D(Degrees.cos(bend), leaned, Degrees.sin(bend), left);
-        Vector3D across = bend == 0 ? left
-                : left.subtract(up.scalarMultiply(left.dotProduct(up))).normalize();
-        Vector3D ahead = across.crossProduct(up);
+        Vector3D leaned = blend(Degrees.cos(lean), vertical, Degrees.sin(lean), forward);
+        Vector3D up = bend == 0 ? leaned : blend(Degrees.cos(bend), leaned, Degrees.sin(bend), left);
+        Vector3D sideways = bend == 0 ? left : across(left, up);
+        Vector3D ahead = cross(sideways, up);
         double c = Degrees.cos(turn);
         double s = Degrees.sin(turn);
-        return new Torso(pelvis, left, up, new Vector3D(c, ahead, s, across), new Vector3D(c, across, -s, ahead));
+        return new Torso(pelvis, left, up, blend(c, ahead, s, sideways), blend(c, sideways, -s, ahead));
     }
 
     /** The front of the pelvis. */
     Vector3D forward() {
-        return left.crossProduct(up).normalize();
+        return unit(cross(left, up));
     }
 
     /** {@code v} of the ribs' frame (x out of the breastbone, y left, z toward the neck) in the world. */
     Vector3D fromRibs(double x, double y, double z) {
-        return new Vector3D(x, ribsForward, y, ribsLeft, z, up);
+        return step(blend(x, ribsForward, y, ribsLeft), z, up);
     }
 
     Vector3D fromRibs(Vector3D v) {

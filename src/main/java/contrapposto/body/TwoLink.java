@@ -1,5 +1,9 @@
 package contrapposto.body;
 
+import static contrapposto.body.Vectors.across;
+import static contrapposto.body.Vectors.length;
+import static contrapposto.body.Vectors.step;
+
 import java.util.Optional;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
 
@@ -49,11 +53,10 @@ final class TwoLink {
      */
     static Vector3D middle(Vector3D from, Vector3D to, double l1, double l2, Vector3D pole) {
         Vector3D way = to.subtract(from);
-        double span = way.getNorm();
+        double span = length(way);
         Vector3D along = way.scalarMultiply(1 / span);
         double x = Math.clamp((l1 * l1 - l2 * l2 + span * span) / (2 * span), -l1, l1);
         double h = StrictMath.sqrt(l1 * l1 - x * x);
-        Vector3D side = pole.subtract(along.scalarMultiply(pole.dotProduct(along))).normalize();
-        return new Vector3D(1, from, x, along, h, side);
+        return step(step(from, x, along), h, across(pole, along));
     }
 }

@@ -10,6 +10,8 @@ final class Upright {
     /** What may be left of a breach: a hundredth of 2° or of 4 mm. */
     private static final double SLACK = 0.01;
     private static final int DEPTH_ROUNDS = 7;
+    /** How far the working knee may bend in a fold, degrees, the first that serves: house. */
+    private static final double[] FOLD_KNEES = {25, 40, 60};
 
     private final PoseProblem problem;
     private final Loads loads;
@@ -47,16 +49,19 @@ final class Upright {
     }
 
     private StanceTrial start() {
-        return standing.best(Stances.of(problem, Position.START, 0), Position.START);
+        return best(Position.START, 0);
     }
 
     /** At the declared depth, or less deep where a limit or the rear knee stops it. */
     private StanceTrial working() {
-        if (!(problem.action() instanceof Action.KneeBend(var kneeFlexion, var rearKneeClear))) {
-            return standing.best(Stances.of(problem, Position.WORKING, 0), Position.WORKING);
+        if (problem.action() instanceof Action.HipFold) {
+            return folded();
         }
-        Stance first = Stances.of(problem, Position.WORKING, 0);
-        double knee = Math.min(kneeFlexion, problem.limits().on(first.lead()).kneeFlexion() - 2 * StanceTrial.MARGIN);
+        if (!(problem.action() instanceof Action.KneeBend(var kneeFlexion, var rearKneeClear))) {
+            return bent(0);
+        }
+        Side lead = Footing.of(problem, problem.base(), Position.WORKING).lead();
+        double knee = Math.min(kneeFlexion, problem.limits().on(lead).kneeFlexion() - 2 * StanceTrial.MARGIN);
         StanceTrial best = bent(knee);
         if (!(problem.base() instanceof Base.Split split)) {
             return stoppedByFreeFoot(best, knee);
@@ -79,6 +84,15 @@ final class Upright {
         return best;
     }
 
+    /** Folded over soft knees; they bend more only where the feet stand too far apart for that. */
+    private StanceTrial folded() {
+        StanceTrial best = bent(FOLD_KNEES[0]);
+        for (int i = 1; i < FOLD_KNEES.length && best.breaches(0).beyond(SLACK); i++) {
+            best = bent(FOLD_KNEES[i]);
+        }
+        return best;
+    }
+
     /** A step down ends where the free foot meets the floor. */
     private StanceTrial stoppedByFreeFoot(StanceTrial deepest, double knee) {
         StanceTrial best = deepest;
@@ -92,7 +106,13 @@ final class Upright {
     }
 
     private StanceTrial bent(double knee) {
-        return standing.best(Stances.of(problem, Position.WORKING, knee), Position.WORKING);
+        return best(Position.WORKING, knee);
+    }
+
+    private StanceTrial best(Position position, double knee) {
+        StanceTrial easy = standing.best(Stances.of(problem, position, knee, false), position);
+        return easy.breaches(0).beyond(SLACK)
+                ? standing.best(Stances.of(problem, position, knee, true), position) : easy;
     }
 
     private PoseOutcome outcome(StanceTrial start, StanceTrial working, Arms arms) {
@@ -119,6 +139,6 @@ final class Upright {
                         - Segments.KNEE_RADIUS * problem.person().stature()
                 : Double.NaN;
         return Report.of(problem, lead, start.skeleton, working.statics(), start.centre(), working.centre(), frontShare,
-                lead == Side.LEFT ? share : 1 - share, rearKnee);
+                lead == Side.LEFT ? share : 1 - share, rearKnee, true, true);
     }
 }
