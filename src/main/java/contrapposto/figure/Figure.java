@@ -14,6 +14,12 @@ public record Figure(double width, double height, List<Mark> marks) {
                 .map(mark -> mark.mapped(p -> new Point(dx + factor * p.x(), dy + factor * p.y()), factor)).toList());
     }
 
+    /** The same figure with every point on the nearest one of a square grid. */
+    public Figure snapped(double grid) {
+        return new Figure(width, height, marks.stream().map(mark -> mark.mapped(
+                p -> new Point(Math.rint(p.x() / grid) * grid, Math.rint(p.y() / grid) * grid), 1)).toList());
+    }
+
     /** The figure in the mirror; words stay readable and change their anchor instead. */
     public Figure mirrored() {
         return new Figure(width, height, marks.stream().map(mark -> mark.mirrored(width)).toList());

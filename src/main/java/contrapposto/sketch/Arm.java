@@ -43,15 +43,15 @@ record Arm(Sitter sitter, Side side, boolean far, Bone upper, Bone fore, Grip gr
         Outline hem = upper.hem(HEM, CLOTH);
         return Part.ofBody(Piece.of(side, Piece.Limb.UPPER_ARM), far,
                 List.of(upper.from(), between(upper.from(), upper.to(), .5), upper.to()),
-                List.of(new Part.Shape(upper.flesh(.38, .70, 1), Tones.SKIN),
-                        new Part.Shape(upper.cloth(hem, CLOTH, 0, .20, HEM), Tones.TOP)),
+                List.of(new Part.Shape(Circle.hull(upper.circles(0, .38, 1)), Tones.SKIN),
+                        new Part.Shape(upper.cloth(hem, CLOTH, 0, HEM), Tones.TOP)),
                 List.of(new Part.Crease(hem, Pen.HEM, Tones.BLACK)));
     }
 
     Part forePart() {
         Hand hand = new Hand(sitter, side, far ? FAR_THICKNESS : 1, fore);
         List<Part.Shape> shapes = new ArrayList<>();
-        shapes.add(new Part.Shape(fore.flesh(0, .20, .60, 1), Tones.SKIN));
+        shapes.add(new Part.Shape(Circle.hull(fore.circles(0, 0, .22, 1)), Tones.SKIN));
         if (sitter.dress().band(side)) {
             shapes.add(new Part.Shape(Circle.hull(fore.circles(.0022, .80, .97)), Tones.BAND));
         }
@@ -63,12 +63,11 @@ record Arm(Sitter sitter, Side side, boolean far, Bone upper, Bone fore, Grip gr
 
     List<Patch> patches() {
         Patch elbow = new Patch(Piece.of(side, Piece.Limb.UPPER_ARM), Piece.of(side, Piece.Limb.FOREARM), false, far,
-                List.of(new Part.Shape(upper.patch(.88, 1, 0), Tones.SKIN),
-                        new Part.Shape(fore.patch(0, .12, 0), Tones.SKIN)), List.of());
+                List.of(upper.patch(.88, 1, 0, Tones.SKIN), fore.patch(0, .12, 0, Tones.SKIN)), List.of(), List.of());
         Vector3D towardNeck = between(Trunk.of(sitter).girdleRoot(), upper.from(), .86);
         Patch shoulder = new Patch(Piece.of(side, Piece.Limb.UPPER_ARM), Piece.TRUNK, true, far,
-                List.of(new Part.Shape(sitter.hull(sitter.ball(towardNeck, .0225), sitter.ball(upper.from(), .0265)), Tones.TOP),
-                        new Part.Shape(upper.patch(0, .20, .0012), Tones.TOP)), List.of());
+                List.of(new Part.Cord(Outline.polyline(sitter.camera().see(towardNeck), sitter.camera().see(upper.from())),
+                        2 * sitter.size(.0235), Tones.TOP), upper.patch(0, .20, .0012, Tones.TOP)), List.of(), List.of());
         return List.of(elbow, shoulder);
     }
 }

@@ -69,7 +69,9 @@ record Bone(Sitter sitter, Vector3D from, Vector3D to, Profile profile, Vector3D
     }
 
     /** A short stretch a trace thinner than the limb, to lay over the edge lines inside it. */
-    Outline patch(double fromT, double toT, double grow) {
-        return Circle.hull(circles(grow, fromT, toT).stream().map(c -> c.scaled(.985)).toList());
+    Part.Cord patch(double fromT, double toT, double grow, double tone) {
+        Circle a = circle(fromT, grow);
+        Circle b = circle(toT, grow);
+        return new Part.Cord(Outline.polyline(a.centre(), b.centre()), 2 * .985 * Math.min(a.radius(), b.radius()), tone);
     }
 }

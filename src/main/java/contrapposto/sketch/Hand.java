@@ -58,13 +58,10 @@ record Hand(Sitter sitter, Side side, double thick, Bone forearm) {
         Vector3D a = unit(across(sitter.frames().ribsFront(), d));
         Vector3D out = sitter.frames().ribsOut(side);
         Vector3D k = wrist().add(sitter.size(.050), d).add(sitter.size(.002), a);
-        Circle k1 = ball(k.add(sitter.size(.006), a), .0135);
-        Circle k2 = ball(k.add(-sitter.size(.006), a), .0135);
-        Vector3D middle = wrist().add(sitter.size(.072), d).add(sitter.size(.004), a).add(-sitter.size(.004), out);
         Vector3D tips = wrist().add(sitter.size(.094), d).add(sitter.size(.002), a).add(-sitter.size(.010), out);
         Vector3D thumbRoot = wrist().add(sitter.size(.020), d).add(sitter.size(.010), a);
         Vector3D thumbTip = wrist().add(sitter.size(.056), d).add(sitter.size(.022), a);
-        return List.of(sitter.hull(ball(wrist(), .0130), k1, k2, ball(middle, .0130), ball(tips, .0090)),
+        return List.of(sitter.hull(ball(wrist(), .0130), ball(k, .0165), ball(tips, .0095)),
                 sitter.hull(ball(thumbRoot, .0075), ball(thumbTip, .0062)));
     }
 }

@@ -105,7 +105,7 @@ record Layout(Scene scene, List<Wish> wishes) {
                 .stroke(new Tone.Grey(Tones.FLOOR_EDGE), Math.max(Pen.THINNEST, Pen.FLOOR * line),
                         List.of(placing.place(floor.frontEdge(scene.camera())))));
         scene.ghost().ifPresent(ghost -> {
-            List<Outline> outlines = ghost.outlines().stream().map(placing::place).toList();
+            List<Outline> outlines = ghost.stream().map(placing::place).toList();
             canvas.stroke(new Tone.Grey(Tones.GHOST_LINE), 2 * Pen.GHOST * line, outlines)
                     .fill(new Tone.Grey(Tones.GHOST), outlines);
         });
@@ -118,7 +118,7 @@ record Layout(Scene scene, List<Wish> wishes) {
     private void occupy(Sheet sheet) {
         Occupancy taken = sheet.occupancy();
         Placing placing = sheet.placing();
-        scene.ghost().ifPresent(ghost -> ghost.outlines().forEach(o -> taken.outline(placing.place(o), Occupancy.GHOST)));
+        scene.ghost().ifPresent(ghost -> ghost.forEach(o -> taken.outline(placing.place(o), Occupancy.GHOST)));
         for (Part part : scene.order()) {
             if (!part.isBlot()) {
                 double weight = weight(part);

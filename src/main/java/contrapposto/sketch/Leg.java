@@ -38,14 +38,14 @@ record Leg(Sitter sitter, Side side, boolean far, Bone thigh, Bone shank) {
         Vector3D hip = thigh.from();
         return Part.ofBody(Piece.of(side, Piece.Limb.THIGH), far,
                 List.of(hip, between(hip, thigh.to(), .33), between(hip, thigh.to(), .66), thigh.to()),
-                List.of(new Part.Shape(thigh.flesh(.42, .60, .82, 1), Tones.SKIN),
-                        new Part.Shape(thigh.cloth(hem, CLOTH, 0, .15, .32, HEM), Tones.SHORTS),
+                List.of(new Part.Shape(thigh.flesh(.42, .72, 1), Tones.SKIN),
+                        new Part.Shape(thigh.cloth(hem, CLOTH, 0, .22, HEM), Tones.SHORTS),
                         new Part.Shape(seat(), Tones.SHORTS)),
                 List.of(new Part.Crease(hem, Pen.HEM, Tones.BLACK)));
     }
 
     /** The muscle behind the hip, from pelvis to the back of the thigh. */
-    private Outline seat() {
+    Outline seat() {
         double k = thigh.thick();
         return sitter.hull(sitter.ball(behind(), .050 * k), thigh.circle(.125, CLOTH).scaled(.97));
     }
@@ -58,7 +58,7 @@ record Leg(Sitter sitter, Side side, boolean far, Bone thigh, Bone shank) {
     Part shankPart() {
         Shoe shoe = Shoe.of(sitter, side, far);
         List<Part.Shape> shapes = new ArrayList<>();
-        shapes.add(new Part.Shape(shank.flesh(0, .13, .30, .52, .76, 1), Tones.SKIN));
+        shapes.add(new Part.Shape(shank.flesh(0, .28, .68, 1), Tones.SKIN));
         shapes.addAll(shoe.shapes());
         Vector3D knee = shank.from();
         Vector3D ankle = shank.to();
@@ -69,13 +69,12 @@ record Leg(Sitter sitter, Side side, boolean far, Bone thigh, Bone shank) {
 
     List<Patch> patches() {
         Patch knee = new Patch(Piece.of(side, Piece.Limb.THIGH), Piece.of(side, Piece.Limb.SHANK), false, far,
-                List.of(new Part.Shape(thigh.patch(.88, 1, 0), Tones.SKIN),
-                        new Part.Shape(shank.patch(0, .12, 0), Tones.SKIN)), List.of());
+                List.of(thigh.patch(.88, 1, 0, Tones.SKIN), shank.patch(0, .12, 0, Tones.SKIN)), List.of(), List.of());
         double k = thigh.thick();
         Vector3D above = thigh.from().add(sitter.size(.03), sitter.frames().spine())
                 .add(-sitter.size(.01), sitter.frames().pelvisOut(side));
         Outline hem = thigh.hem(HEM, CLOTH);
-        Patch hip = new Patch(Piece.of(side, Piece.Limb.THIGH), Piece.TRUNK, true, far,
+        Patch hip = new Patch(Piece.of(side, Piece.Limb.THIGH), Piece.TRUNK, true, far, List.of(),
                 List.of(new Part.Shape(sitter.hull(sitter.ball(thigh.from(), .047 * k), sitter.ball(behind(), .047 * k),
                                 sitter.ball(above, .042 * k)), Tones.SHORTS),
                         new Part.Shape(beyondHem(hem), Tones.SKIN)),
@@ -88,7 +87,7 @@ record Leg(Sitter sitter, Side side, boolean far, Bone thigh, Bone shank) {
         Point a = hem.start();
         Point b = hem.segments().getLast().end();
         Point middle = a.toward(b, .5);
-        List<Circle> chain = thigh.circles(0, 1, .78, HEM).stream().map(c -> c.scaled(.985)).toList();
+        List<Circle> chain = thigh.circles(0, 1, HEM).stream().map(c -> c.scaled(.985)).toList();
         return Envelope.sleeve(chain, hem.mapped(p -> middle.toward(p, .955)));
     }
 }

@@ -5,7 +5,6 @@ import contrapposto.figure.Bounds;
 import contrapposto.figure.Circle;
 import contrapposto.figure.Outline;
 import contrapposto.figure.Point;
-import contrapposto.figure.Tone;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -165,7 +164,7 @@ record Measures(Sheet sheet) {
         Outline arc = new Circle(foot, .93 * length).arc(-StrictMath.PI / 2, tilt);
         sheet.clear(line + .7, plumb, bone, arc);
         sheet.canvas().dashed(line, 1.1, .7, plumb).line(line, bone).line(1.1 * Pen.MM_PER_PT, arc)
-                .fill(Tone.BLACK, new Circle(foot, .55).outline());
+                .line(1.1, foot, foot.plus(.01, 0));
         sheet.occupancy().line(foot, upright, 8, 1.2);
         sheet.occupancy().line(foot, top, 4, .6);
         shinWords(shin.text(), upright);

@@ -21,25 +21,34 @@ final class Order {
     /** A part painted just before or just after a piece of the body. */
     record Tied(Piece piece, boolean before, Part part) { }
 
-    private record Relation(Part other, boolean otherAfter, double weight) { }
+    private record Relation(int other, boolean otherAfter, double weight) { }
+
+    /** A part with what is asked of it again and again. */
+    private record Placed(Part part, double depth, Bounds bounds) {
+        static Placed of(Part part, Camera camera) {
+            return new Placed(part, part.depth(camera), part.bounds());
+        }
+    }
 
     private Order() { }
 
     static List<Part> of(Mannequin body, List<Part> things, List<Tied> tied) {
         Camera camera = body.sitter().camera();
-        List<Part> order = new ArrayList<>(body.parts());
-        order.sort(Comparator.comparingDouble(part -> part.depth(camera)));
-        fixBody(body.sitter(), order);
-        List<Part> byDepth = new ArrayList<>(things);
-        byDepth.sort(Comparator.comparingDouble(part -> part.depth(camera)));
-        for (Part thing : byDepth) {
+        List<Part> bodyOrder = new ArrayList<>(body.parts());
+        bodyOrder.sort(Comparator.comparingDouble(part -> part.depth(camera)));
+        fixBody(body.sitter(), bodyOrder);
+        List<Placed> order = new ArrayList<>(bodyOrder.stream().map(part -> Placed.of(part, camera)).toList());
+        List<Placed> byDepth = new ArrayList<>(things.stream().map(part -> Placed.of(part, camera)).toList());
+        byDepth.sort(Comparator.comparingDouble(Placed::depth));
+        for (Placed thing : byDepth) {
             order.add(slot(thing, order, camera), thing);
         }
+        List<Part> all = new ArrayList<>(order.stream().map(Placed::part).toList());
         for (Tied tie : tied) {
-            int at = indexOf(order, tie.piece());
-            order.add(tie.before() ? at : at + 1, tie.part());
+            int at = indexOf(all, tie.piece());
+            all.add(tie.before() ? at : at + 1, tie.part());
         }
-        return List.copyOf(order);
+        return List.copyOf(all);
     }
 
     private static void fixBody(Sitter sitter, List<Part> order) {
@@ -78,22 +87,21 @@ final class Order {
         throw new IllegalArgumentException("There is no " + piece + " in the order.");
     }
 
-    private static int slot(Part thing, List<Part> order, Camera camera) {
+    private static int slot(Placed thing, List<Placed> order, Camera camera) {
         List<Relation> relations = new ArrayList<>();
-        Bounds bounds = thing.bounds();
-        for (Part other : order) {
-            if (bounds.meets(other.bounds())) {
-                relations.add(relation(thing, other, camera));
+        int wanted = 0;
+        for (int i = 0; i < order.size(); i++) {
+            if (thing.bounds().meets(order.get(i).bounds())) {
+                relations.add(relation(i, thing, order.get(i), camera));
             }
+            wanted += order.get(i).depth() < thing.depth() ? 1 : 0;
         }
-        int wanted = (int) order.stream().filter(part -> part.depth(camera) < thing.depth(camera)).count();
         int best = 0;
         double least = Double.POSITIVE_INFINITY;
         for (int slot = 0; slot <= order.size(); slot++) {
             double broken = 0;
             for (Relation relation : relations) {
-                boolean after = order.indexOf(relation.other()) >= slot;
-                broken += after == relation.otherAfter() ? 0 : relation.weight();
+                broken += relation.other() >= slot == relation.otherAfter() ? 0 : relation.weight();
             }
             boolean better = broken < least - 1e-9
                     || broken < least + 1e-9 && Math.abs(slot - wanted) < Math.abs(best - wanted);
@@ -105,16 +113,16 @@ final class Order {
         return best;
     }
 
-    private static Relation relation(Part thing, Part other, Camera camera) {
-        double outside = sideOf(thing, other, camera);
+    private static Relation relation(int index, Placed thing, Placed other, Camera camera) {
+        double outside = sideOf(thing.part(), other.part(), camera);
         if (outside != 0) {
-            return new Relation(other, outside > 0, 1);
+            return new Relation(index, outside > 0, 1);
         }
-        double inside = sideOf(other, thing, camera);
+        double inside = sideOf(other.part(), thing.part(), camera);
         if (inside != 0) {
-            return new Relation(other, inside < 0, 1);
+            return new Relation(index, inside < 0, 1);
         }
-        return new Relation(other, other.depth(camera) > thing.depth(camera), BY_DEPTH);
+        return new Relation(index, other.depth() > thing.depth(), BY_DEPTH);
     }
 
     /** +1 if {@code other} lies on the reader's side of a face of {@code body}, -1 beyond one, 0 if undecided. */

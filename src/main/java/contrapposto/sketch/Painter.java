@@ -52,6 +52,10 @@ record Painter(Placing placing, double line) {
     }
 
     private void paint(Patch patch, List<Mark> marks) {
+        for (Part.Cord joint : patch.joints()) {
+            marks.add(stroke(List.of(joint.path()), patch.far() ? Tones.far(joint.tone()) : joint.tone(),
+                    joint.metres() * placing.scale()));
+        }
         fill(patch.shapes(), patch.far(), marks);
         crease(patch.creases(), patch.far(), marks);
     }

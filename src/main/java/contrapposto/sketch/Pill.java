@@ -38,13 +38,13 @@ public record Pill(Side side, Point centre, double height) {
     /** @param edge width of a white edge around it, 0 for none */
     public void draw(Canvas canvas, double letter, double edge) {
         double stroke = Math.max(.3, STROKE * height);
-        Outline outer = shape(0);
+        boolean left = side == Side.LEFT;
+        Outline outer = shape(left ? stroke / 2 : 0);
         if (edge > 0) {
             canvas.stroke(Tone.WHITE, 2 * edge, List.of(outer));
         }
-        boolean left = side == Side.LEFT;
         if (left) {
-            canvas.fill(Tone.WHITE, outer).line(stroke, shape(stroke / 2));
+            canvas.fill(Tone.WHITE, outer).line(stroke, outer);
         } else {
             canvas.fill(Tone.BLACK, outer);
         }

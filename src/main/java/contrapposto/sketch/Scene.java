@@ -17,12 +17,13 @@ import java.util.Optional;
  * @param order    parts in painting order
  * @param over     painted after all of them
  * @param ghost    the other position as one flat silhouette
+ * @param boxes    the bounds of each part of the order
  * @param floor    empty where a mat fills the view from the front
  */
-record Scene(Mannequin body, List<Part> order, List<Part> over, Optional<Mannequin> ghost, Optional<Floor> floor,
-             List<Prop> props) {
+record Scene(Mannequin body, List<Part> order, List<Part> over, Optional<List<Outline>> ghost,
+             Optional<Floor> floor, List<Prop> props, List<Bounds> boxes) {
 
-    static Scene of(Sitter sitter, Map<Side, Grip> grips, List<Prop> props, Optional<Ghost> ghost) {
+    static Scene of(Sitter sitter, Map<Side, Grip> grips, List<Prop> props, Optional<Pose> behind) {
         Mannequin body = Mannequin.of(sitter, grips);
         double handX = sitter.at(Joint.PELVIS).getX();
         List<Part> furniture = Furniture.of(props, sitter.camera(), handX);
@@ -31,13 +32,10 @@ record Scene(Mannequin body, List<Part> order, List<Part> over, Optional<Mannequ
         tied.addAll(held.tied());
         Optional<Floor> floor = sitter.camera().sideways() ? Optional.of(Floor.under(sitter.pose(), furniture))
                 : Optional.empty();
-        Optional<Mannequin> other = ghost.map(g -> Mannequin.of(Sitter.of(g.pose(), sitter.camera(), sitter.stature(),
-                sitter.girth(), sitter.dress(), sitter.emphasised()), g.grips()));
-        return new Scene(body, Order.of(body, furniture, tied), held.over(), other, floor, props);
+        List<Part> order = Order.of(body, furniture, tied);
+        return new Scene(body, order, held.over(), behind.map(other -> new Silhouette(sitter.posed(other)).outlines()), floor,
+                props, order.stream().map(Part::bounds).toList());
     }
-
-    /** The other position, to be shown behind the body. */
-    record Ghost(Pose pose, Map<Side, Grip> grips) { }
 
     Camera camera() {
         return body.sitter().camera();
@@ -46,14 +44,14 @@ record Scene(Mannequin body, List<Part> order, List<Part> over, Optional<Mannequ
     /** What has to fit into the box, in picture metres. */
     Bounds bounds() {
         Bounds all = Bounds.NONE;
-        for (Part part : order) {
-            all = all.join(part.bounds());
+        for (Bounds box : boxes) {
+            all = all.join(box);
         }
         for (Part part : over) {
             all = all.join(part.bounds());
         }
         if (ghost.isPresent()) {
-            all = all.join(Bounds.ofOutlines(ghost.get().outlines()));
+            all = all.join(Bounds.ofOutlines(ghost.get()));
         }
         if (floor.isPresent()) {
             all = all.join(Bounds.ofOutlines(List.of(floor.get().outline(camera()))));
@@ -76,7 +74,7 @@ record Scene(Mannequin body, List<Part> order, List<Part> over, Optional<Mannequ
         Placing placing = new Placing(scale, 1 - b.minX() * scale, 1 + b.maxY() * scale);
         Occupancy shadow = new Occupancy(b.width() * scale + 2, b.height() * scale + 2);
         Occupancy front = new Occupancy(b.width() * scale + 2, b.height() * scale + 2);
-        ghost.get().outlines().forEach(o -> shadow.outline(placing.place(o), 1));
+        ghost.get().forEach(o -> shadow.outline(placing.place(o), 1));
         for (Part part : order) {
             for (Outline o : part.edge()) {
                 front.outline(placing.place(o), 1);

@@ -19,10 +19,9 @@ import org.hipparchus.geometry.euclidean.threed.Vector3D;
  */
 record Shoe(Sitter sitter, Side side, double thick, Vector3D ankle, Half rear, Half fore) {
     private static final double SOLE = .0115;
-    private static final double[][] REAR_SOLE = {{-.02, 0}, {0, .010}, {0, -.010}, {.12, .019}, {.12, -.019},
-        {1, .027}, {1, -.027}};
-    private static final double[][] FORE_SOLE = {{0, .027}, {0, -.027}, {.5, .024}, {.5, -.024}, {.85, .015},
-        {.85, -.015}, {1, .004}, {1, -.004}};
+    private static final double[][] REAR_SOLE = {{-.02, 0}, {.10, .019}, {.10, -.019}, {1, .027}, {1, -.027}};
+    private static final double[][] FORE_SOLE = {{0, .027}, {0, -.027}, {.6, .023}, {.6, -.023}, {1, .006},
+        {1, -.006}};
 
     /** One rigid half: shares of its own length along, shares of stature up and across. */
     record Half(Sitter sitter, Vector3D from, Vector3D along, Vector3D up, Vector3D across, double length) {
@@ -52,13 +51,19 @@ record Shoe(Sitter sitter, Side side, double thick, Vector3D ankle, Half rear, H
         Circle outer = sitter.ball(rear.at(1, .021, -.011), .0155 * k);
         Outline back = sitter.hull(sitter.ball(rear.at(.18, .030, 0), .0195 * k),
                 sitter.ball(ankle.add(-sitter.size(.004), rear.up()), .0188 * k),
-                sitter.ball(rear.at(.62, .030, 0), .0165 * k), inner, outer);
-        Outline front = sitter.hull(inner, outer, sitter.ball(fore.at(.62, .0165, .007), .0125 * k),
-                sitter.ball(fore.at(.62, .0165, -.007), .0125 * k));
+                inner, outer);
+        Outline front = sitter.hull(inner, outer, sitter.ball(fore.at(.62, .0165, 0), .0145 * k));
         double upper = sitter.dress().shoe(side);
         double sole = sitter.dress().sole(side);
         return List.of(new Part.Shape(back, upper), new Part.Shape(front, upper),
                 new Part.Shape(slab(rear, REAR_SOLE), sole), new Part.Shape(slab(fore, FORE_SOLE), sole));
+    }
+
+    /** All of it in one outline; a bent sole is taken as flat. */
+    Outline silhouette() {
+        return sitter.hull(sitter.ball(rear.at(.18, .028, 0), .0195), sitter.ball(rear.at(0, .008, 0), .008),
+                sitter.ball(rear.at(1, .019, 0), .0185), sitter.ball(fore.at(.85, .009, 0), .009),
+                sitter.ball(ankle, .0185));
     }
 
     private Outline slab(Half half, double[][] outline) {

@@ -31,6 +31,11 @@ record Sitter(Pose pose, Camera camera, Frames frames, double stature, double gi
         return new Sitter(pose, camera, Frames.of(pose), stature, girth, dress, emphasised);
     }
 
+    /** The same person in another pose, seen alike. */
+    Sitter posed(Pose other) {
+        return of(other, camera, stature, girth, dress, emphasised);
+    }
+
     /**
      * Build from mass and stature: the square root of the body mass index over 22.5, held between .92 and 1.2. A
      * drawing default of ours; no source.

@@ -11,6 +11,9 @@ import java.util.List;
 
 /** A drawn set-up that is still free in size: one position of a {@link Stage} with what is to be said about it. */
 public final class Sketch implements Drawing {
+    /** Points lie on a grid of a tenth of a point: finer than any printer, and a digit less in the file. */
+    private static final double GRID = .1 * Pen.MM_PER_PT;
+
     private final Scene scene;
     private final List<Wish> wishes;
     private final boolean turned;
@@ -47,7 +50,7 @@ public final class Sketch implements Drawing {
             new Pill(pill.side(), at, pill.height()).draw(pills, label, .45);
         }
         marks.addAll(pills.marks());
-        return new Figure(width, height, marks);
+        return new Figure(width, height, marks).snapped(GRID);
     }
 
     /** What it needs in metres at scale 1, without words. */

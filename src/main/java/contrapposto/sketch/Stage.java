@@ -7,7 +7,6 @@ import contrapposto.body.SolvedPose;
 import contrapposto.quantity.Side;
 import java.util.EnumSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
@@ -48,11 +47,7 @@ public record Stage(PoseProblem problem, SolvedPose solved, boolean turned, Came
         double stature = problem.person().stature();
         Sitter sitter = Sitter.of(pose, camera, stature, Sitter.girthOf(stature, problem.person().mass()),
                 new Dress(turned ? Side.LEFT : Side.RIGHT), emphasis());
-        return Scene.of(sitter, grips(pose), solved.props(), behind.map(p -> new Scene.Ghost(p, grips(p))));
-    }
-
-    private Map<Side, Grip> grips(Pose pose) {
-        return Grips.of(problem, pose, solved.props());
+        return Scene.of(sitter, Grips.of(problem, pose, solved.props()), solved.props(), behind);
     }
 
     /** Lying on the side, all limbs are near. */

@@ -2,10 +2,8 @@ package contrapposto.sketch;
 
 import contrapposto.body.Joint;
 import contrapposto.figure.Bounds;
-import contrapposto.figure.Circle;
 import contrapposto.figure.Outline;
 import contrapposto.figure.Point;
-import contrapposto.figure.Tone;
 import contrapposto.quantity.Side;
 import java.util.List;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
@@ -83,7 +81,7 @@ record Tags(Sheet sheet) {
             Point d = anchor.minus(centre).unit();
             Outline line = Outline.polyline(centre.along(d, height / 2), anchor);
             sheet.clear(sheet.thin() + .7, line);
-            sheet.canvas().line(1.2 * sheet.thin(), line).fill(Tone.BLACK, new Circle(anchor, .45).outline());
+            sheet.canvas().line(1.2 * sheet.thin(), line).line(.9, anchor, anchor.plus(.01, 0));
         }
         Side truly = sheet.scene().body().sitter().dress().truly(side);
         sheet.pills().add(new Pill(truly, centre, height));

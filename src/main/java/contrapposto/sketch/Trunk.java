@@ -21,7 +21,7 @@ import org.hipparchus.geometry.euclidean.threed.Vector3D;
  * waist twists between; light ribs, grey waist and dark shorts let the reader see two volumes turn against each other.
  */
 record Trunk(Sitter sitter) {
-    private static final double[] LEVELS = {-.20, -.09, .05, .20, .33, .46, .60, .74, .86, .95, 1.03, 1.12};
+    private static final double[] LEVELS = {-.20, -.09, .06, .22, .46, .66, .86, .96, 1.12};
     private static final double WAISTBAND = .30;
     private static final double VISIBLE = .03;
 
@@ -80,12 +80,12 @@ record Trunk(Sitter sitter) {
     }
 
     /** Down the left rim and up the right one: counter-clockwise like every other outline. */
-    private Outline outline() {
+    Outline outline(double... levels) {
         List<Point> points = new ArrayList<>();
-        for (int i = LEVELS.length - 1; i >= 0; i--) {
-            points.add(rims(LEVELS[i])[0]);
+        for (int i = levels.length - 1; i >= 0; i--) {
+            points.add(rims(levels[i])[0]);
         }
-        for (double level : LEVELS) {
+        for (double level : levels) {
             points.add(rims(level)[1]);
         }
         return Smooth.closed(points, Set.of());
@@ -93,7 +93,7 @@ record Trunk(Sitter sitter) {
 
     Part part() {
         List<Part.Shape> shapes = new ArrayList<>();
-        shapes.add(new Part.Shape(outline(), Tones.WAIST));
+        shapes.add(new Part.Shape(outline(LEVELS), Tones.WAIST));
         List<Part.Crease> creases = new ArrayList<>();
         List<Part.Shape> inner = new ArrayList<>();
         Optional<List<double[]>> arch = visibleArch();
@@ -122,7 +122,7 @@ record Trunk(Sitter sitter) {
 
     /** The visible run of the arch as (height, degrees), left to right as degrees grow. */
     private Optional<List<double[]>> visibleArch() {
-        int step = 12;
+        int step = 30;
         int n = 360 / step;
         List<double[]> run = new ArrayList<>();
         for (int start = 0; start < n; start++) {

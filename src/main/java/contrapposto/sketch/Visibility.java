@@ -23,7 +23,7 @@ final class Visibility {
         for (int i = Order.indexOf(order, owner) + 1; i < order.size(); i++) {
             Part part = order.get(i);
             boolean own = part.piece().sameLimbAs(owner) || owner == Piece.TRUNK && part.piece().isThigh();
-            if (!own && !part.isBlot() && part.bounds().meets(room)) {
+            if (!own && !part.isBlot() && scene.boxes().get(i).meets(room)) {
                 for (Outline edge : part.edge()) {
                     for (int k = 0; k < covered.length; k++) {
                         covered[k] = covered[k] || edge.contains(disc.get(k));

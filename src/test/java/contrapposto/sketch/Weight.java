@@ -25,14 +25,14 @@ public final class Weight {
 
     /** The operators of the PDF specification, ISO 32000-1, 8.5 (paths) and 9.4 (text). */
     public static String operators(Figure figure) {
-        StringBuilder out = new StringBuilder("q\n");
+        StringBuilder out = new StringBuilder("q 1 0 0 -1 0 ").append(pt(figure.height())).append(" cm\n");
         figure.marks().forEach(mark -> {
             switch (mark) {
                 case Mark.Fill(var outlines, var tone) -> path(out.append(ink(tone)).append(" g\n"), outlines, figure).append("f\n");
                 case Mark.Stroke(var outlines, var tone, var width, var dash) ->
                         path(out.append(ink(tone)).append(" G ").append(pt(width)).append(" w\n"), outlines, figure).append("S\n");
                 case Mark.Label label -> out.append("BT /F ").append(label.size()).append(" Tf ").append(pt(label.at().x())).append(' ')
-                        .append(pt(figure.height() - label.at().y())).append(" Td (").append(label.text()).append(") Tj ET\n");
+                        .append(pt(label.at().y())).append(" Td (").append(label.text()).append(") Tj ET\n");
             }
         });
         return out.append("Q\n").toString();
@@ -61,7 +61,7 @@ public final class Weight {
     }
 
     private static String at(Point p, Figure figure) {
-        return pt(p.x()) + " " + pt(figure.height() - p.y()) + " ";
+        return pt(p.x()) + " " + pt(p.y()) + " ";
     }
 
     private static String pt(double mm) {
