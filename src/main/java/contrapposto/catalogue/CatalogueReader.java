@@ -117,18 +117,17 @@ public final class CatalogueReader {
 
     /** The file at {@code path}, the practice's before ours; a notice if there is none or it cannot be read. */
     private Optional<YamlNode> file(String path, List<Notice> found) {
-        boolean own = overlay.containsKey(path);
-        var name = own ? overlayName + "/" + path : ON_CLASS_PATH.substring(1) + path;
-        var bytes = own ? Optional.of(overlay.get(path)) : lookedFor(ON_CLASS_PATH + path);
-        if (bytes.isEmpty()) {
-            found.add(Notice.error("catalogue-no-file",
-                    Span.whole((overlay.isEmpty() ? ON_CLASS_PATH.substring(1) : overlayName + "/") + path),
-                    "the catalogue has no file `" + path + "`", "write one; `docs/add-a-family.md` shows how"));
-            return Optional.empty();
+        if (overlay.containsKey(path)) {
+            var reading = YamlReader.readOn(overlayName + "/" + path, overlay.get(path));
+            found.addAll(reading.notices());
+            return reading.root();
         }
-        var reading = YamlReader.readOn(name, bytes.get());
-        found.addAll(reading.notices());
-        return reading.root();
+        var ours = lookedFor(ON_CLASS_PATH + path).map(bytes -> YamlReader.shipped(ON_CLASS_PATH.substring(1) + path, bytes));
+        if (ours.isEmpty()) {
+            found.add(Notice.error("catalogue-no-file", Span.whole(overlayName + "/" + path),
+                    "the catalogue has no file `" + path + "`", "write one; `docs/add-a-family.md` shows how"));
+        }
+        return ours;
     }
 
     private static Optional<byte[]> lookedFor(String resource) {

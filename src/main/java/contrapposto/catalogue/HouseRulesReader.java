@@ -27,7 +27,8 @@ public final class HouseRulesReader {
     /** The rules of the house. */
     public static HouseRules house() {
         var file = ON_CLASS_PATH.substring(1);
-        return switch (read(file, CatalogueReader.onClassPath(ON_CLASS_PATH))) {
+        var root = YamlReader.shipped(file, CatalogueReader.onClassPath(ON_CLASS_PATH));
+        return switch (new HouseRulesReader().rules(root)) {
             case Outcome.Done<HouseRules>(var rules, var notices) -> rules;
             case Outcome.Refused<HouseRules>(var notices) ->
                     throw new IllegalStateException("The house rules do not read: " + notices.getFirst());

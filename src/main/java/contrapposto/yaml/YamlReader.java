@@ -53,6 +53,18 @@ public final class YamlReader {
                 : Notice.error("yaml-not-utf-8", Span.whole(file), "the file is not UTF-8 text", "save it as UTF-8 in your editor")));
     }
 
+    /**
+     * The nodes of a file that is part of this program: a test, not each run, has seen that {@link #read} takes it without
+     * a notice, so it is only composed.
+     *
+     * @throws IllegalStateException if it does not compose (a bug)
+     */
+    public static YamlNode shipped(String file, byte[] bytes) {
+        return SourceText.decode(file, bytes).flatMap(source ->
+                        new NodeBuilder(source).build(new Yaml(options()).compose(new StringReader(source.text()))))
+                .orElseThrow(() -> new IllegalStateException("The shipped file (" + file + ") does not read."));
+    }
+
     private static Reading compose(SourceText source) {
         var unreadable = TextChecks.of(source);
         if (!unreadable.isEmpty()) {

@@ -8,7 +8,12 @@ import contrapposto.catalogue.Family.MuscleUse;
 import contrapposto.catalogue.Family.Sides;
 import contrapposto.catalogue.Family.When;
 import contrapposto.catalogue.FamilyWords.RoleKey;
+import contrapposto.notice.Outcome;
 import contrapposto.quantity.Side;
+import contrapposto.yaml.YamlReader;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
@@ -152,6 +157,30 @@ class CatalogueTest {
     @Test
     void mechanics_name_no_side() {
         families().forEach(f -> assertTrue(!f.toString().matches("(?is).*\\b(left|right)\\b.*"), f.id()));
+    }
+
+    static Stream<Path> shipped() throws IOException {
+        try (var files = Files.walk(Path.of("src/main/resources/contrapposto/catalogue"))) {
+            return Stream.concat(files.filter(f -> f.toString().endsWith(".yaml")).sorted().toList().stream(),
+                    Stream.of(Path.of("programs/house-rules.yaml")));
+        }
+    }
+
+    /** What lets the reader skip these checks in each run. */
+    @ParameterizedTest
+    @MethodSource("shipped")
+    void shipped_files_pass_every_check_of_a_user_s_file(Path file) throws IOException {
+        var bytes = Files.readAllBytes(file);
+        assertEquals(new Outcome.Done<>(YamlReader.shipped("x", bytes), List.of()), YamlReader.read("x", bytes));
+    }
+
+    @Test
+    void every_shipped_family_file_stands_in_the_index() throws IOException {
+        try (var files = Files.list(Path.of("src/main/resources/contrapposto/catalogue"))) {
+            var ids = files.map(f -> f.getFileName().toString()).filter(f -> f.endsWith(".yaml") && !f.equals("index.yaml"))
+                    .map(f -> f.replace(".yaml", "")).sorted().toList();
+            assertEquals(ids, families().map(Family::id).sorted().toList());
+        }
     }
 
     static String printed(String text) {
