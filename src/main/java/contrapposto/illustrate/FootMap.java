@@ -169,18 +169,17 @@ public final class FootMap {
 
     private static void gap(Canvas canvas, String text, double inset, double from, double to, Side front, boolean onBox,
                             double label) {
-        double middle = inset + (LEFT_X + RIGHT_X) / 2;
+        double wide = TextWidth.of(text, label, Weight.BOLD);
+        double centre = inset + (LEFT_X + RIGHT_X) / 2;
+        boolean wordsLeft = front == Side.LEFT;
+        double middle = wordsLeft ? Math.max(centre, wide + 1.5) : Math.min(centre, 2 * inset + WIDTH - wide - 1.5);
         int side = front == Side.LEFT ? 1 : -1;
         double start = from + (onBox ? 1.1 : 0);
         canvas.line(Lines.BOX, new Point(x(inset, front) + side * 1.5, from), new Point(middle + side, from));
         canvas.line(Lines.BOX, new Point(x(inset, front.other()) - side * 4, to), new Point(middle - side, to));
         Lines.measure(canvas, new Point(middle, start), new Point(middle, to));
-        double wide = TextWidth.of(text, label, Weight.BOLD);
-        double room = middle - 1.2;
-        boolean left = front == Side.RIGHT || wide <= room;
-        Point at = new Point(left && front == Side.LEFT ? middle - 1.2 : middle + 1.2,
-                (start + to) / 2 + TextWidth.capHeight(label) / 2);
-        canvas.words(at, text, label, Weight.BOLD, left && front == Side.LEFT ? Anchor.END : Anchor.START);
+        canvas.words(new Point(middle + (wordsLeft ? -1.2 : 1.2), (start + to) / 2 + TextWidth.capHeight(label) / 2), text,
+                label, Weight.BOLD, wordsLeft ? Anchor.END : Anchor.START);
     }
 
     /** What a zone asks of a sole: the pad that takes most, and those that take some. */

@@ -1,5 +1,6 @@
 package contrapposto.sketch;
 
+import contrapposto.figure.Bounds;
 import contrapposto.figure.Circle;
 import contrapposto.figure.Outline;
 import contrapposto.figure.Outline.Segment;
@@ -95,16 +96,36 @@ record Arrows(Sheet sheet) {
         draw(best);
     }
 
-    /** Outlined, since it stands for a push and not for a path. */
+    /** Outlined, since it stands for a push and not for a path; ahead of the hand, else beside it. */
     void push(Wish.Push push) {
         Point p = sheet.at(push.from());
         Point d = sheet.at(push.from().add(push.direction())).minus(p).unit();
         Point n = d.quarterTurn();
-        Outline block = Outline.polygon(p.along(n, .75), p.along(d, 3.2).along(n, .75), p.along(d, 3.2).along(n, 1.75),
+        Point best = p;
+        double least = Occupancy.FORBIDDEN;
+        for (int back = 0; back <= 9; back += 3) {
+            for (int aside : new int[] {0, 3, -3, 5, -5, 7, -7}) {
+                Point at = p.along(d, -back).along(n, aside);
+                double cost = sheet.occupancy().cost(Bounds.ofOutlines(List.of(block(at, d))).grown(.5))
+                        + 2 * back + 2.5 * Math.abs(aside);
+                if (cost < least) {
+                    least = cost;
+                    best = at;
+                }
+            }
+        }
+        if (least < Occupancy.FORBIDDEN) {
+            Outline block = block(best, d);
+            sheet.clear(1.4, block);
+            sheet.canvas().fill(Tone.WHITE, block).stroke(new Tone.Spot(), .8 * Pen.MM_PER_PT, List.of(block));
+            sheet.occupancy().outline(block, Occupancy.LABEL);
+        }
+    }
+
+    private static Outline block(Point p, Point d) {
+        Point n = d.quarterTurn();
+        return Outline.polygon(p.along(n, .75), p.along(d, 3.2).along(n, .75), p.along(d, 3.2).along(n, 1.75),
                 p.along(d, 6), p.along(d, 3.2).along(n, -1.75), p.along(d, 3.2).along(n, -.75), p.along(n, -.75));
-        sheet.clear(1.4, block);
-        sheet.canvas().fill(Tone.WHITE, block).stroke(new Tone.Spot(), .8 * Pen.MM_PER_PT, List.of(block));
-        sheet.occupancy().outline(block, Occupancy.LABEL);
     }
 
     void squeeze(Wish.Squeeze squeeze) {
