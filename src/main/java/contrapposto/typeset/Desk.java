@@ -1,0 +1,20 @@
+package contrapposto.typeset;
+
+import contrapposto.document.Document.Wording;
+
+/**
+ * What every setter needs of the document in hand.
+ *
+ * @param folios pages of parts as the layout before found them
+ * @param large  whether this is the large print, which is arranged otherwise, not only larger
+ */
+record Desk(Fonts fonts, TypeScale type, Stock stock, Wording wording, Folios folios, boolean large, Misses misses) {
+    /** A gap of the plain print, widened for this one. */
+    double gap(double plain) {
+        return plain * type.spacing();
+    }
+
+    LineBreaker lines(Style style) {
+        return new LineBreaker(this, style);
+    }
+}

@@ -1,0 +1,62 @@
+package contrapposto.typeset;
+
+import contrapposto.document.Field;
+import java.util.List;
+
+/** The head of a day in the log: a rule, the day, and labelled boxes; the last box ends at the right edge. */
+record FieldLineSlab(Line heading, Style style, List<Box> boxes, Style body, double measure) implements Slab {
+    /** @param width of the box, mm */
+    record Box(Line label, Field field, double width, Line after) {
+        double whole() {
+            return label.width() + INNER + width + (after.width() > 0 ? INNER + after.width() : 0);
+        }
+    }
+
+    private static final double INNER = 1.4;
+    private static final double ABOVE = 1;
+    private static final double GAP = 4;
+
+    @Override
+    public double height(double stretch) {
+        return ABOVE + style.line() + 0.8 + (fits() ? 0 : style.line() + 1);
+    }
+
+    private double used() {
+        return boxes.stream().mapToDouble(Box::whole).sum();
+    }
+
+    private boolean fits() {
+        return heading.width() + GAP + used() + GAP * boxes.size() <= measure;
+    }
+
+    @Override
+    public void paint(Sheet sheet, double x, double y, double stretch) {
+        sheet.across(x, y, measure, Sheet.HEAVY);
+        double top = y + ABOVE;
+        sheet.press().bookmarks().section(Text.of(List.of(heading)), y);
+        sheet.leaf(sheet.tags().heading(2), heading, style, x, top);
+        double row = fits() ? top : top + style.line() + 1;
+        double left = fits() ? x + FIRST * measure : x;
+        double room = x + measure - left;
+        double gap = boxes.size() > 1 ? Math.max(GAP / 2, (room - used()) / (boxes.size() - 1)) : GAP;
+        for (var box : boxes) {
+            paint(sheet, box, left, row);
+            left += box.whole() + gap;
+        }
+    }
+
+    /** Where the first box begins, as a share of the measure. */
+    private static final double FIRST = 0.25;
+
+    private void paint(Sheet sheet, Box box, double x, double y) {
+        double text = y + (style.line() - body.line()) / 2;
+        sheet.tags().begin("Div");
+        sheet.leaf("P", box.label(), body, x, text);
+        double left = x + box.label().width() + INNER;
+        sheet.field(box.field(), left, y, box.width(), style.line());
+        if (box.after().width() > 0) {
+            sheet.leaf("P", box.after(), body, left + box.width() + INNER, text);
+        }
+        sheet.tags().end();
+    }
+}

@@ -1,0 +1,67 @@
+package contrapposto.typeset;
+
+import contrapposto.figure.Figure;
+import contrapposto.figure.Mark;
+import contrapposto.figure.Outline;
+import contrapposto.figure.Point;
+import contrapposto.figure.Tone;
+import java.util.List;
+
+/** Paints the marks of a figure in their order with plain path operators; the only one who does. */
+final class FigurePainter {
+    private static final double HALO = 0.9;
+
+    private final Fonts fonts;
+    private final Misses misses;
+
+    FigurePainter(Fonts fonts, Misses misses) {
+        this.fonts = fonts;
+        this.misses = misses;
+    }
+
+    /** @param pen whose origin is the top left corner of the figure */
+    void paint(Figure figure, Pen pen) {
+        for (var mark : figure.marks()) {
+            switch (mark) {
+                case Mark.Fill(List<Outline> outlines, Tone tone) -> {
+                    outlines.forEach(pen::outline);
+                    pen.fill(tone);
+                }
+                case Mark.Stroke(List<Outline> outlines, Tone tone, double width, List<Double> dash) -> {
+                    outlines.forEach(pen::outline);
+                    pen.dashed(tone, width, pattern(dash));
+                }
+                case Mark.Label label -> label(label, pen);
+            }
+        }
+    }
+
+    private static float[] pattern(List<Double> dash) {
+        float[] pattern = new float[dash.size()];
+        for (int i = 0; i < pattern.length; i++) {
+            pattern[i] = Pen.pt(dash.get(i));
+        }
+        return pattern;
+    }
+
+    private void label(Mark.Label label, Pen pen) {
+        String text = Letters.clean(label.text());
+        misses.check(text);
+        var face = fonts.of(label.weight() == Mark.Weight.BOLD);
+        double width = face.width(text) * label.size() * Style.MM_PER_PT / 1000;
+        Point at = label.at();
+        double x = switch (label.anchor()) {
+            case START -> at.x();
+            case MIDDLE -> at.x() - width / 2;
+            case END -> at.x() - width;
+        };
+        pen.beginText(label.tone());
+        if (label.halo()) {
+            pen.edge(HALO);
+            pen.words(face, label.size(), x, at.y(), text);
+            pen.plain();
+        }
+        pen.words(face, label.size(), x, at.y(), text);
+        pen.endText();
+    }
+}

@@ -1,0 +1,38 @@
+package contrapposto.typeset;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.util.Optional;
+import java.util.TreeSet;
+
+/** The two weights in use. Read once. */
+record Fonts(Face regular, Face bold) {
+    private static final String FOLDER = "/com/formdev/flatlaf/fonts/roboto/";
+
+    /** Roboto, from its artifact on the class path. */
+    static Fonts roboto() {
+        return new Fonts(face("Roboto-Regular.ttf", 'R'), face("Roboto-Bold.ttf", 'B'));
+    }
+
+    private static Face face(String file, char letter) {
+        try (InputStream in = Fonts.class.getResourceAsStream(FOLDER + file)) {
+            return new Face(file, Optional.ofNullable(in).orElseThrow(
+                    () -> new IllegalStateException("The font " + file + " is not on the class path.")).readAllBytes(),
+                    letter);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    Face of(boolean bold) {
+        return bold ? this.bold : regular;
+    }
+
+    /** The characters of {@code text} that cannot be printed, in their own order. */
+    TreeSet<Integer> missing(String text) {
+        var missing = new TreeSet<Integer>();
+        text.codePoints().filter(c -> !(regular.has(c) && bold.has(c))).forEach(missing::add);
+        return missing;
+    }
+}

@@ -1,0 +1,81 @@
+package contrapposto.typeset;
+
+import contrapposto.typeset.Stack.Item;
+import java.util.ArrayList;
+import java.util.List;
+
+/** A place on a page that slabs fill from the top: the live area, or a quarter of the sheet. */
+final class Frame {
+    /** Steps in which a page is stretched. */
+    private static final int STEPS = 14;
+    static final double BELOW_REPEATED = 2;
+
+    private final double x;
+    private final double y;
+    private final double room;
+    private final List<Item> items = new ArrayList<>();
+    private double filled;
+    private boolean used;
+
+    Frame(double x, double y, double room) {
+        this.x = x;
+        this.y = y;
+        this.room = room;
+    }
+
+    /** Height left below what is there at the tightest. */
+    double left() {
+        return room - filled;
+    }
+
+    private double height(double stretch) {
+        return new Stack(items).height(stretch);
+    }
+
+    void add(Item item) {
+        double before = used || items.isEmpty() ? item.before() : Math.min(item.before(), BELOW_REPEATED);
+        put(new Item(item.slab(), before, item.keep()));
+        used = true;
+    }
+
+    private void put(Item item) {
+        filled += (items.isEmpty() ? 0 : item.before()) + item.slab().height(0);
+        items.add(item);
+    }
+
+    /** Something that repeats, so that the frame still counts as fresh. */
+    void repeat(Slab slab) {
+        put(new Item(slab, 0, true));
+    }
+
+    boolean isFresh() {
+        return !used;
+    }
+
+    /** Whether the first thing put here needs a gap above it. */
+    boolean isBlank() {
+        return items.isEmpty();
+    }
+
+    boolean isOverfull() {
+        return filled > room + 0.01;
+    }
+
+    /** The widest stretch at which everything fits. */
+    double stretch() {
+        int step = STEPS;
+        while (step > 0 && height((double) step / STEPS) > room) {
+            step--;
+        }
+        return (double) step / STEPS;
+    }
+
+    /** Whether anything here can be stretched. */
+    boolean isElastic() {
+        return height(1) > height(0);
+    }
+
+    void paint(Sheet sheet) {
+        new Stack(items).paint(sheet, x, y, stretch());
+    }
+}

@@ -1,0 +1,143 @@
+package contrapposto.typeset;
+
+import contrapposto.document.Block.DayBox;
+import contrapposto.document.Block.Note;
+import contrapposto.document.Block.Opening;
+import contrapposto.document.Block.Plate;
+import contrapposto.document.Inline;
+import contrapposto.typeset.Stack.Item;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/** Sets page 1. Notes that may go, go one by one until the rest fits; type never shrinks. */
+final class OpeningSetter {
+    private static final double WIDE = 112;
+    private static final double NARROW = 60;
+    private static final double SECOND = 118;
+    private static final double COLUMN = 85;
+    private static final double SECOND_COLUMN = 93;
+    private static final double PLATE_STEP = 58;
+    private static final double TRAINING_DAY = 33.5;
+    private static final double REST_DAY = 16;
+    private static final double STRIP = 16.6;
+    private static final int MOST_WIDE_DAYS = 4;
+    private static final double TWO_LINE_NAME = 11;
+
+    private final Desk desk;
+    private final BlockSetter blocks;
+
+    OpeningSetter(Desk desk, BlockSetter blocks) {
+        this.desk = desk;
+        this.blocks = blocks;
+    }
+
+    List<Item> set(Opening opening) {
+        var items = new ArrayList<Item>();
+        if (desk.large()) {
+            items.addAll(head(opening, Stock.MEASURE).items());
+            items.add(new Item(blocks.panel(opening.safety(), Stock.MEASURE, true), 6, false));
+            items.addAll(rest(opening, Stock.MEASURE).items());
+        } else {
+            var plan = new ArrayList<>(head(opening, WIDE).items());
+            plan.addAll(rest(opening, WIDE).items());
+            items.add(new Item(new OpeningSlab(new Stack(plan), blocks.panel(opening.safety(), NARROW, true), SECOND),
+                    0, false));
+        }
+        items.add(new Item(blocks.heading(opening.weekTitle(), 2), 6, true));
+        items.add(new Item(week(opening.week()), 1, false));
+        items.addAll(fitting(opening.notes(), items));
+        return items;
+    }
+
+    /** Whom it is for, and who made it. */
+    private Stack head(Opening opening, double measure) {
+        var type = desk.type();
+        var name = desk.lines(type.name()).broken(opening.name(), true, measure);
+        var style = name.size() == 1 || desk.large() ? type.name() : type.name().in(TWO_LINE_NAME);
+        return new Stack(List.of(
+                new Item(TextSlab.left(desk.lines(type.intro()).broken(opening.lead(), false, measure), type.intro(),
+                        "P"), 0, true),
+                new Item(new HeadingSlab(name, style, 1, List.of(), type.body(), measure, true), 0.4, true),
+                new Item(text(opening.imprint(), type.body(), measure), 1.5, false)));
+    }
+
+    /** The plan in three sentences and the finding. */
+    private Stack rest(Opening opening, double measure) {
+        var items = new ArrayList<Item>();
+        for (int i = 0; i < opening.sentences().size(); i++) {
+            items.add(new Item(text(opening.sentences().get(i), desk.type().lead(), measure), i == 0 ? 4 : 2, false));
+        }
+        var plates = opening.plates().stream().map(this::plate).toList();
+        if (!plates.isEmpty()) {
+            double step = desk.large() ? (Stock.MEASURE + 4) / plates.size() : PLATE_STEP;
+            items.add(new Item(new RowSlab(plates, step), 3, false));
+        }
+        return new Stack(items);
+    }
+
+    private Slab plate(Plate plate) {
+        return blocks.plate(plate, desk.large() ? COLUMN : plate.width());
+    }
+
+    private TextSlab text(List<Inline> runs, Style style, double measure) {
+        return TextSlab.left(desk.lines(style).broken(runs, measure), style, "P");
+    }
+
+    private Slab week(List<DayBox> days) {
+        return desk.large() ? new Stack(days.stream().map(this::dayRow).toList()) : strip(days);
+    }
+
+    /** In the large print a day is a line of its own. */
+    private Item dayRow(DayBox day) {
+        var runs = new ArrayList<Inline>(List.of(new Inline.Text(day.name() + ": ", day.training())));
+        runs.add(Inline.plain(String.join(", ", day.lines())));
+        return new Item(text(runs, desk.type().body(), Stock.MEASURE), 0, false);
+    }
+
+    private WeekSlab strip(List<DayBox> days) {
+        long training = days.stream().filter(DayBox::training).count();
+        double room = Stock.MEASURE - WeekSlab.GAP * (days.size() - 1);
+        double even = room / days.size();
+        double rests = days.size() - training;
+        boolean wide = training > 0 && training <= MOST_WIDE_DAYS && rests > 0;
+        double work = wide ? Math.min(TRAINING_DAY, (room - rests * REST_DAY) / training) : even;
+        double rest = wide ? (room - training * work) / rests : even;
+        var boxes = days.stream().map(d -> day(d, d.training() ? work : rest, wide && d.training())).toList();
+        return new WeekSlab(boxes, desk.type().body(), STRIP);
+    }
+
+    private WeekSlab.Day day(DayBox day, double width, boolean full) {
+        double room = width - 2 * WeekSlab.INSET;
+        var breaker = desk.lines(desk.type().body());
+        var lines = new ArrayList<Line>(breaker.broken((full ? day.name() : day.shortName()) + " ", true, room));
+        day.lines().forEach(line -> lines.addAll(breaker.broken(line + " ", false, room)));
+        return new WeekSlab.Day(lines, width, day.training());
+    }
+
+    private List<Item> fitting(List<Note> notes, List<Item> above) {
+        var kept = new ArrayList<>(notes);
+        double room = desk.stock().live() - new Stack(above).height(0);
+        while (true) {
+            var rows = rows(kept);
+            double height = rows.stream().mapToDouble(r -> r.before() + r.slab().height(0)).sum();
+            var droppable = kept.stream().filter(n -> n.droppable() > 0).min(Comparator.comparingInt(Note::droppable));
+            if (height <= room || droppable.isEmpty() || desk.large()) {
+                return rows;
+            }
+            kept.remove(droppable.get());
+        }
+    }
+
+    private List<Item> rows(List<Note> notes) {
+        var rows = new ArrayList<Item>();
+        int columns = desk.large() ? 1 : 2;
+        double measure = desk.large() ? Stock.MEASURE : COLUMN;
+        for (int i = 0; i < notes.size(); i += columns) {
+            var row = notes.subList(i, Math.min(i + columns, notes.size())).stream()
+                    .map(n -> text(n.runs(), desk.type().body(), measure)).toList();
+            rows.add(new Item(new RowSlab(row, SECOND_COLUMN), i == 0 ? 6 : desk.gap(3.5), false));
+        }
+        return rows;
+    }
+}

@@ -1,0 +1,135 @@
+package contrapposto.typeset;
+
+import contrapposto.typeset.Stack.Item;
+import contrapposto.typeset.Stack.Start;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Fills the pages of one part in order: nothing is reordered to fill a page. What belongs together stays together;
+ * what must be divided is divided between lines, items or groups of rows, never within a card that fits a page.
+ */
+final class Paginator {
+    private final Desk desk;
+    private final Plan plan;
+    private final List<Leaf> leaves = new ArrayList<>();
+    private final int before;
+    private Frame frame;
+    private int next;
+    private Optional<HeadingSlab> title = Optional.empty();
+
+    /**
+     * The frames of a page, in order.
+     *
+     * @param bounds   where they lie
+     * @param repeats  whether the title is repeated on pages that go on
+     */
+    record Plan(List<Bounds> bounds, boolean repeats) {
+        record Bounds(double x, double y, double height) { }
+    }
+
+    /** One page: its frames; none for a page that stays empty so that the next one lies on the right side. */
+    record Leaf(List<Frame> frames) { }
+
+    /** @param before pages before this part, to know which side of a sheet a page lies on */
+    Paginator(Desk desk, Plan plan, int before) {
+        this.desk = desk;
+        this.plan = plan;
+        this.before = before;
+        newLeaf();
+    }
+
+    List<Leaf> filled(List<Item> items) {
+        for (int from = 0; from < items.size(); ) {
+            int to = from + 1;
+            while (to < items.size() && items.get(to - 1).keep() && items.get(to).start() == Start.FLOW) {
+                to++;
+            }
+            start(items.get(from).start());
+            place(items.subList(from, to));
+            from = to;
+        }
+        return leaves;
+    }
+
+    private void start(Start start) {
+        boolean wanted = start == Start.PAGE || start == Start.LEFT_PAGE;
+        if (wanted && !(frame.isFresh() && next == 1)) {
+            title = Optional.empty();
+            newLeaf();
+        }
+        if (start == Start.LEFT_PAGE && (before + leaves.size()) % 2 == 1) {
+            leaves.add(leaves.size() - 1, new Leaf(List.of()));
+        }
+    }
+
+    private void place(List<Item> chunk) {
+        var last = chunk.getLast();
+        double needed = needed(chunk);
+        if (needed <= frame.left() + 1e-6) {
+            chunk.forEach(this::add);
+            return;
+        }
+        boolean fresh = frame.isFresh();
+        if (fresh || !last.slab().whole()) {
+            double room = frame.left() - (needed - last.slab().height(0));
+            var cut = last.slab().cut(room);
+            if (cut.isPresent()) {
+                chunk.subList(0, chunk.size() - 1).forEach(this::add);
+                add(new Item(cut.get().head(), last.before(), false));
+                advance();
+                place(List.of(new Item(cut.get().tail(), Frame.BELOW_REPEATED, last.keep())));
+                return;
+            }
+        }
+        if (!fresh) {
+            advance();
+            place(chunk);
+        } else if (chunk.size() > 1) {
+            add(chunk.getFirst());
+            place(chunk.subList(1, chunk.size()));
+        } else {
+            add(last);
+        }
+    }
+
+    private double needed(List<Item> chunk) {
+        double needed = frame.isBlank() ? -chunk.getFirst().before() : 0;
+        for (var item : chunk) {
+            needed += item.before() + item.slab().height(0);
+        }
+        return needed;
+    }
+
+    private void add(Item item) {
+        if (item.slab() instanceof HeadingSlab heading && heading.level() == 1) {
+            title = Optional.of(heading);
+        }
+        frame.add(item);
+    }
+
+    /** To the next frame, because this one is full. */
+    private void advance() {
+        if (next < plan.bounds().size()) {
+            nextFrame(leaves.getLast());
+        } else {
+            newLeaf();
+        }
+        if (plan.repeats()) {
+            title.ifPresent(t -> frame.repeat(new RunningHead(t.continued(desk))));
+        }
+    }
+
+    private void newLeaf() {
+        leaves.add(new Leaf(new ArrayList<>()));
+        next = 0;
+        nextFrame(leaves.getLast());
+    }
+
+    private void nextFrame(Leaf leaf) {
+        var bounds = plan.bounds().get(next++);
+        frame = new Frame(bounds.x(), bounds.y(), bounds.height());
+        leaf.frames().add(frame);
+    }
+}

@@ -1,0 +1,120 @@
+package contrapposto.typeset;
+
+import contrapposto.document.Document;
+import contrapposto.document.Document.Format;
+import contrapposto.figure.Tone;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import org.openpdf.text.Rectangle;
+import org.openpdf.text.pdf.PdfPageLabels;
+import org.openpdf.text.pdf.PdfName;
+import org.openpdf.text.pdf.PdfWriter;
+
+/** Paints a layout into a PDF, page by page in reading order. One printer for one document. */
+final class Printer {
+    private static final double FOLD_LINE = 0.2;
+    private static final double FOLD_ON = 0.8;
+    private static final double FOLD_OFF = 2.2;
+    private static final String VERSION = "1.7";
+
+    private final Document document;
+    private final Layout layout;
+    private final Stock stock;
+
+    Printer(Document document, Layout layout) {
+        this.document = document;
+        this.layout = layout;
+        stock = layout.desk().stock();
+    }
+
+    Pages printed() {
+        var out = new ByteArrayOutputStream(1 << 17);
+        var file = new org.openpdf.text.Document(new Rectangle(Pen.pt(stock.width()), Pen.pt(stock.height())));
+        try {
+            var writer = PdfWriter.getInstance(file, out);
+            writer.setFullCompression();
+            writer.setPdfVersion(VERSION);
+            writer.setTagged();
+            writer.setViewerPreferences(PdfWriter.DisplayDocTitle | PdfWriter.PageModeUseOutlines);
+            writer.setTabs(PdfName.S);
+            file.open();
+            new Metadata(document).write(writer);
+            return paint(file, writer, out);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private Pages paint(org.openpdf.text.Document file, PdfWriter writer, ByteArrayOutputStream out) {
+        var desk = layout.desk();
+        var ink = writer.getDirectContent();
+        var finds = new Press.Finds();
+        var press = new Press(new Links(writer, document.parts().stream().map(Document.Part::name).toList()),
+                new Bookmarks(writer, stock.height()), new FieldWriter(writer, desk),
+                new FigurePainter(desk.fonts(), desk.misses()), finds);
+        var tags = new Tags(ink, writer.getStructureTreeRoot());
+        var sheet = new Sheet(desk, new Pen(ink, 0, stock.height()), tags, press);
+        var numbers = layout.numbers();
+        var stretches = new ArrayList<Double>();
+        var labels = new PdfPageLabels();
+        int page = 0;
+        for (var sheaf : layout.sheaves()) {
+            var part = sheaf.part();
+            tags.begin("Part");
+            for (int i = 0; i < sheaf.leaves().size(); i++) {
+                if (page++ > 0) {
+                    file.newPage();
+                }
+                finds.turnTo(page);
+                labels.addPageLabel(page, PdfPageLabels.DECIMAL_ARABIC_NUMERALS, part.folio(), count(numbers, page));
+                if (i == sheaf.blanks()) {
+                    press.links().begin(part.name());
+                    press.bookmarks().part(part.name());
+                }
+                stretches.add(paint(sheet, sheaf, i));
+                if (part.format() == Format.WHOLE) {
+                    layout.footer().paint(sheet, part.name(), numbers.get(page - 1),
+                            Integer.toString(layout.total(part.folio())));
+                } else {
+                    folds(sheet);
+                }
+            }
+            tags.end();
+        }
+        writer.setPageLabels(labels);
+        file.close();
+        return new Pages(out.toByteArray(), page, layout.firstPages(), finds.cards(), stretches);
+    }
+
+    /** The number in a printed page number, without its prefix. */
+    private int count(java.util.List<String> numbers, int page) {
+        String number = numbers.get(page - 1);
+        int digits = 0;
+        while (digits < number.length() && !Character.isDigit(number.charAt(digits))) {
+            digits++;
+        }
+        return Integer.parseInt(number.substring(digits));
+    }
+
+    private double paint(Sheet sheet, Layout.Sheaf sheaf, int leaf) {
+        var frames = sheaf.leaves().get(leaf).frames();
+        frames.forEach(frame -> frame.paint(sheet));
+        if (!frames.isEmpty()) {
+            sheaf.legend().ifPresent(legend -> (leaf == sheaf.blanks() ? legend : legend.unread()).paint(sheet,
+                    stock.margin(), stock.bottom() - layout.footer().extra() - legend.height(0), 0));
+        }
+        return frames.stream().filter(Frame::isElastic).mapToDouble(Frame::stretch).min().orElse(1);
+    }
+
+    private void folds(Sheet sheet) {
+        sheet.tags().artifact(() -> {
+            sheet.pen().moveTo(stock.width() / 2, 6);
+            sheet.pen().lineTo(stock.width() / 2, stock.height() - 6);
+            sheet.pen().moveTo(6, stock.height() / 2);
+            sheet.pen().lineTo(stock.width() - 6, stock.height() / 2);
+            sheet.pen().dashed(Tone.BLACK, FOLD_LINE, FOLD_ON, FOLD_OFF);
+        });
+    }
+}

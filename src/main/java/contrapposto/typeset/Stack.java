@@ -1,0 +1,81 @@
+package contrapposto.typeset;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Slabs one under the other, each with a gap above it; the first one's gap does not count. */
+record Stack(List<Item> items) implements Slab {
+    /**
+     * @param keep  whether it stays with the item after it
+     * @param start where it must start; inside a stack that is ignored
+     */
+    record Item(Slab slab, double before, boolean keep, Start start) {
+        Item(Slab slab, double before, boolean keep) {
+            this(slab, before, keep, Start.FLOW);
+        }
+    }
+
+    /** After what is before it; on a new page; on a new page that lies on the left when printed on both sides. */
+    enum Start { FLOW, PAGE, LEFT_PAGE }
+
+    static final Stack EMPTY = new Stack(List.of());
+
+    Stack {
+        items = List.copyOf(items);
+    }
+
+    @Override
+    public double height(double stretch) {
+        double sum = 0;
+        for (int i = 0; i < items.size(); i++) {
+            sum += (i == 0 ? 0 : items.get(i).before()) + items.get(i).slab().height(stretch);
+        }
+        return sum;
+    }
+
+    @Override
+    public void paint(Sheet sheet, double x, double y, double stretch) {
+        double top = y;
+        for (int i = 0; i < items.size(); i++) {
+            var item = items.get(i);
+            top += i == 0 ? 0 : item.before();
+            item.slab().paint(sheet, x, top, stretch);
+            top += item.slab().height(stretch);
+        }
+    }
+
+    @Override
+    public Optional<Cut> cut(double room) {
+        double used = 0;
+        int fits = 0;
+        var head = new ArrayList<Item>();
+        while (fits < items.size()) {
+            var item = items.get(fits);
+            double needed = (fits == 0 ? 0 : item.before()) + item.slab().height(0);
+            if (used + needed > room) {
+                break;
+            }
+            used += needed;
+            head.add(item);
+            fits++;
+        }
+        if (fits == items.size()) {
+            return Optional.of(new Cut(this, EMPTY));
+        }
+        var next = items.get(fits);
+        double left = room - used - (fits == 0 ? 0 : next.before());
+        var inside = next.slab().cut(left);
+        if (inside.isPresent() && inside.get().head().height(0) > 0) {
+            head.add(new Item(inside.get().head(), next.before(), false));
+            var tail = new ArrayList<>(List.of(new Item(inside.get().tail(), 0, next.keep())));
+            tail.addAll(items.subList(fits + 1, items.size()));
+            return Optional.of(new Cut(new Stack(head), new Stack(tail)));
+        }
+        while (fits > 0 && items.get(fits - 1).keep()) {
+            fits--;
+        }
+        return fits == 0 ? Optional.empty()
+                : Optional.of(new Cut(new Stack(items.subList(0, fits)), new Stack(items.subList(fits, items.size()))));
+    }
+}

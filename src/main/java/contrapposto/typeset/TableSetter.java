@@ -1,0 +1,142 @@
+package contrapposto.typeset;
+
+import contrapposto.document.Block.Table;
+import contrapposto.document.Block.Table.Align;
+import contrapposto.document.Cell;
+import contrapposto.document.Field;
+import contrapposto.document.Inline;
+import contrapposto.typeset.Line.Run;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Measures tables: breaks the words of cells in their columns and gives rows their heights. */
+final class TableSetter {
+    private static final double ROW_AIR = 1.2;
+    private static final double CELL_GAP = 1;
+    private static final double TIGHTEST_ENTRY = 0.82;
+    private static final double ENTRY_ROW = 10;
+    private static final double PILL = 5;
+
+    private final Desk desk;
+
+    TableSetter(Desk desk) {
+        this.desk = desk;
+    }
+
+    TableSlab set(Table table, double measure) {
+        var head = new ArrayList<TableSlab.Row>();
+        for (int i = 0; i < table.head().size(); i++) {
+            head.add(headRow(table, table.head().get(i), i == 0));
+        }
+        var groups = table.groups().stream()
+                .map(g -> new TableSlab.Group(g.rows().stream().map(r -> row(table, r)).toList())).toList();
+        var body = desk.type().body();
+        Optional<Slab> note = table.note().isEmpty() ? Optional.empty()
+                : Optional.of(TextSlab.left(desk.lines(body).broken(table.note(), measure), body, "P"));
+        return new TableSlab(title(table.title()), title(continued(table.title())).quiet(), table.columns(), head,
+                groups, note, desk.gap(2));
+    }
+
+    private String continued(String title) {
+        return title.isEmpty() ? "" : title + ", " + desk.wording().continued();
+    }
+
+    private HeadingSlab title(String title) {
+        var style = desk.type().title();
+        var lines = title.isEmpty() ? List.<Line>of() : List.of(desk.lines(style).single(title, true));
+        return new HeadingSlab(lines, style, 2, List.of(), desk.type().body(), Stock.MEASURE, true);
+    }
+
+    private TableSlab.Row headRow(Table table, Table.Row row, boolean first) {
+        var cells = cells(table, row, first ? desk.type().number() : desk.type().body(), true);
+        double text = cells.stream().mapToDouble(CellBox::height).max().orElse(0);
+        boolean title = first && !table.title().isEmpty();
+        double height = Math.max(row.height(), title ? Math.max(text, desk.type().title().line()) : text);
+        return new TableSlab.Row(cells, height, height);
+    }
+
+    private TableSlab.Row row(Table table, Table.Row row) {
+        var cells = cells(table, row, desk.type().number(), false);
+        double natural = cells.stream().mapToDouble(CellBox::height).max().orElse(0) + ROW_AIR;
+        boolean boxes = row.cells().stream().anyMatch(TableSetter::isTextEntry);
+        double wanted = Math.max(boxes && row.height() == 0 ? desk.gap(ENTRY_ROW) : row.height(), natural);
+        double tight = boxes ? Math.max(natural, wanted * TIGHTEST_ENTRY) : wanted;
+        return new TableSlab.Row(cells, tight, wanted);
+    }
+
+    private static boolean isTextEntry(Cell cell) {
+        return cell instanceof Cell.Entry(Field field) && field.kind() != Field.Kind.CHECK;
+    }
+
+    private List<CellBox> cells(Table table, Table.Row row, Style bold, boolean head) {
+        if (row.cells().size() != table.columns().size()) {
+            throw new IllegalArgumentException("A row of table `" + table.title() + "` has (" + row.cells().size()
+                    + ") cells, but there are (" + table.columns().size() + ") columns.");
+        }
+        var boxes = new ArrayList<CellBox>();
+        for (int i = 0; i < row.cells().size(); i++) {
+            var column = table.columns().get(i);
+            boxes.add(box(row.cells().get(i), column, room(table, row, i), bold, head));
+        }
+        return boxes;
+    }
+
+    /** Width for the words of a cell: words flush left run on over empty cells. */
+    private static double room(Table table, Table.Row row, int cell) {
+        double room = table.columns().get(cell).width();
+        if (table.columns().get(cell).align() != Align.LEFT) {
+            return room;
+        }
+        int next = cell + 1;
+        while (next < row.cells().size() && row.cells().get(next) instanceof Cell.Empty) {
+            room += table.columns().get(next++).width();
+        }
+        return next < row.cells().size() ? room - CELL_GAP : room;
+    }
+
+    private CellBox box(Cell cell, Table.Column column, double room, Style bold, boolean head) {
+        var body = desk.type().body();
+        return switch (cell) {
+            case Cell.Words(List<List<Inline>> paragraphs) -> words(paragraphs, column, room, head ? bold : body);
+            case Cell.Side(var badge) -> new CellBox.Side(badge, desk.gap(PILL));
+            case Cell.Dose(String upper, String lower, Optional<String> third, boolean heavier) -> new CellBox.Dose(
+                    spaced(desk.lines(body).single(upper, false)), dose(lower, third.isPresent()),
+                    third.map(t -> desk.lines(body).broken(t, false, room)).orElse(List.of()), body,
+                    desk.type().number(), heavier);
+            case Cell.Entry(Field field) -> new CellBox.Entry(field, 1);
+            case Cell.Picture(var drawing, String alt, double width, double height) ->
+                    new CellBox.Picture(drawing, alt, width, height);
+            case Cell.Dash() -> new CellBox.Dash(desk.lines(body).single("–", false), body);
+            case Cell.Empty() -> new CellBox.Empty();
+        };
+    }
+
+    private Line dose(String lower, boolean more) {
+        var style = desk.type().number();
+        var line = desk.lines(style).single(lower, true);
+        return more ? spaced(line) : line;
+    }
+
+    private CellBox words(List<List<Inline>> paragraphs, Table.Column column, double room, Style style) {
+        var lines = new ArrayList<Line>();
+        for (int i = 0; i < paragraphs.size(); i++) {
+            var broken = desk.lines(style).broken(paragraphs.get(i), room);
+            lines.addAll(broken);
+            if (i < paragraphs.size() - 1) {
+                lines.set(lines.size() - 1, spaced(lines.getLast()));
+            }
+        }
+        return new CellBox.Words(lines, style, column.align());
+    }
+
+    /** The line with a space at its end, so that it is not read together with the next one. */
+    private static Line spaced(Line line) {
+        if (line.runs().isEmpty() || !(line.runs().getLast() instanceof Run.Words last)) {
+            return line;
+        }
+        var runs = new ArrayList<>(line.runs());
+        runs.set(runs.size() - 1, new Run.Words(last.x(), last.width(), last.text() + " ", last.bold()));
+        return new Line(runs, line.width());
+    }
+}

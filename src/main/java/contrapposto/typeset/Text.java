@@ -1,0 +1,23 @@
+package contrapposto.typeset;
+
+import contrapposto.typeset.Line.Run;
+import java.util.List;
+
+/** The words of lines, without what is drawn. */
+final class Text {
+    private Text() { }
+
+    static String of(List<Line> lines) {
+        var text = new StringBuilder();
+        for (var line : lines) {
+            for (var run : line.runs()) {
+                switch (run) {
+                    case Run.Words words -> text.append(words.text());
+                    case Run.Link link -> text.append(link.text());
+                    case Run.Sign sign -> { }
+                }
+            }
+        }
+        return text.toString().strip();
+    }
+}

@@ -1,0 +1,41 @@
+package contrapposto.typeset;
+
+import java.util.Optional;
+
+/**
+ * Two stacks side by side; the left one is read first.
+ *
+ * @param second   where the right one starts, mm from the left edge
+ * @param midline  whether a thin line runs down between them
+ */
+record TwoColumns(Stack left, Stack right, double second, boolean midline) implements Slab {
+    @Override
+    public double height(double stretch) {
+        return Math.max(left.height(stretch), right.height(stretch));
+    }
+
+    @Override
+    public void paint(Sheet sheet, double x, double y, double stretch) {
+        left.paint(sheet, x, y, stretch);
+        right.paint(sheet, x + second, y, stretch);
+        if (midline) {
+            double middle = x + Stock.MEASURE / 2;
+            sheet.rule(middle, y - 2, middle, y + height(stretch) + 1.5, Sheet.HAIR);
+        }
+    }
+
+    @Override
+    public Optional<Cut> cut(double room) {
+        var a = cut(left, room);
+        var b = cut(right, room);
+        if (a.isEmpty() || b.isEmpty()) {
+            return Optional.empty();
+        }
+        return Optional.of(new Cut(new TwoColumns((Stack) a.get().head(), (Stack) b.get().head(), second, midline),
+                new TwoColumns((Stack) a.get().tail(), (Stack) b.get().tail(), second, midline)));
+    }
+
+    private static Optional<Cut> cut(Stack stack, double room) {
+        return stack.height(0) <= room ? Optional.of(new Cut(stack, Stack.EMPTY)) : stack.cut(room);
+    }
+}

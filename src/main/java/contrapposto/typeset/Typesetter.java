@@ -1,0 +1,53 @@
+package contrapposto.typeset;
+
+import contrapposto.document.Document;
+import contrapposto.document.Document.Print;
+import contrapposto.notice.Notice;
+import contrapposto.notice.Outcome;
+import contrapposto.notice.Span;
+import java.util.ArrayList;
+
+/**
+ * Stage 9, typeset: a {@link Document} → {@link Pages}. Lines are broken and pages filled here, so that nothing is
+ * left to chance: equal documents give equal bytes, on any thread. One typesetter serves all documents and threads.
+ */
+public final class Typesetter {
+    /** Layouts after which page numbers in the text must agree with the pages. */
+    private static final int MOST_LAYOUTS = 5;
+
+    private final Fonts fonts = Fonts.roboto();
+
+    /**
+     * Sets a document.
+     *
+     * @return the pages; refused with a notice {@code no-glyph} for each character that no font has, and with
+     *         {@code too-tall} for each part that holds something no page is high enough for
+     */
+    public Outcome<Pages> set(Document document) {
+        var misses = new Misses(fonts);
+        misses.check(Letters.clean(document.title()));
+        var layout = layout(document, misses);
+        var pages = new Printer(document, layout).printed();
+        var notices = new ArrayList<Notice>(misses.notices(document.title()));
+        layout.overfull().forEach(part -> notices.add(Notice.error("too-tall", Span.whole(document.title()),
+                "part `" + part + "` holds something that is taller than a page", "shorten its words")));
+        return Outcome.of(pages, notices);
+    }
+
+    private Layout layout(Document document, Misses misses) {
+        var folios = Folios.UNKNOWN;
+        for (int i = 0; i < MOST_LAYOUTS; i++) {
+            var layout = Layout.of(document, desk(document, folios, misses));
+            if (layout.folios().equals(folios)) {
+                return layout;
+            }
+            folios = layout.folios();
+        }
+        throw new IllegalStateException("The page numbers in `" + document.title() + "` do not settle.");
+    }
+
+    private Desk desk(Document document, Folios folios, Misses misses) {
+        return new Desk(fonts, TypeScale.of(document.print()), Stock.of(document.paper()), document.wording(), folios,
+                document.print() == Print.LARGE, misses);
+    }
+}
