@@ -12,8 +12,10 @@ import org.yaml.snakeyaml.error.Mark;
 /**
  * The text of one file and its lines, broken where YAML breaks them. Columns count characters (code points), as YAML's
  * marks do.
+ *
+ * @param lengths of the lines, in characters
  */
-record SourceText(String file, String text, List<String> lines) {
+record SourceText(String file, String text, List<String> lines, List<Integer> lengths) {
     private static final Pattern BREAK = Pattern.compile("\r\n|[\n\r\u0085\u2028\u2029]");
     private static final String BYTE_ORDER_MARK = "\uFEFF";
 
@@ -22,7 +24,9 @@ record SourceText(String file, String text, List<String> lines) {
         try {
             var text = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
             var body = text.startsWith(BYTE_ORDER_MARK) ? text.substring(1) : text;
-            return Optional.of(new SourceText(file, body, List.of(BREAK.split(body, -1))));
+            var lines = List.of(BREAK.split(body, -1));
+            return Optional.of(new SourceText(file, body, lines,
+                    lines.stream().map(line -> line.codePointCount(0, line.length())).toList()));
         } catch (CharacterCodingException notUtf8) {
             return Optional.empty();
         }
@@ -30,9 +34,9 @@ record SourceText(String file, String text, List<String> lines) {
 
     /** A place by line and column, both from 0, {@code length} characters wide or as far as the line goes. */
     Span span(int line, int column, int length) {
-        var source = line < lines.size() ? lines.get(line) : "";
-        int left = source.codePointCount(0, source.length()) - column;
-        return new Span(file, line + 1, column + 1, Math.max(1, Math.min(length, left)), source);
+        boolean inside = line < lines.size();
+        int left = inside ? lengths.get(line) - column : 0;
+        return new Span(file, line + 1, column + 1, Math.max(1, Math.min(length, left)), inside ? lines.get(line) : "");
     }
 
     Span span(Mark start) {

@@ -18,7 +18,7 @@ import org.yaml.snakeyaml.error.MarkedYAMLException;
  */
 public final class YamlReader {
     /** The largest file read, in bytes; a spec has about 4,000. */
-    public static final int MOST_BYTES = 1_000_000;
+    public static final int MOST_BYTES = 250_000;
 
     private YamlReader() { }
 

@@ -35,7 +35,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 class PairsTest {
     private static final Path REJECTED = Path.of("src/test/resources/rejected");
     private static final Path WARNED = Path.of("src/test/resources/warned");
-    /** Its pair would be a megabyte of filler: {@code YamlReaderTest} makes one instead. */
+    /** Its pair would be a quarter megabyte of filler: {@code YamlReaderTest} makes one instead. */
     private static final Set<String> WITHOUT_PAIR = Set.of("yaml-too-big");
     private static final Pattern ID_IN_CODE = Pattern.compile("(?:Notice\\.(?:error|warning)|\\berror)\\(\\s*\"([a-z0-9-]+)\"");
     private static final Pattern ID_IN_PAIR = Pattern.compile("^(?:error|warning)\\[([a-z0-9-]+)]", Pattern.MULTILINE);
