@@ -71,7 +71,9 @@ final class InlineReader {
             if (letter == ' ' || letter == '\n' || letter == '\t' || letter == '\r') {
                 spacePending = spacePending || !runs.isEmpty() || !words.isEmpty();
             } else {
-                if (spacePending) {
+                if (spacePending && words.isEmpty()) {
+                    addSpace(bold);
+                } else if (spacePending) {
                     words.append(' ');
                     spacePending = false;
                 }
@@ -81,10 +83,11 @@ final class InlineReader {
         join(words.toString(), bold);
     }
 
+    /** A space that is due belongs to the text before it, whatever its weight. */
     private void addSpace(boolean bold) {
         if (spacePending) {
             spacePending = false;
-            join(" ", bold);
+            join(" ", !runs.isEmpty() && runs.getLast() instanceof Inline.Text(var before, var wasBold) ? wasBold : bold);
         }
     }
 

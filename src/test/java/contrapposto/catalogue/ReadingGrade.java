@@ -8,7 +8,7 @@ import java.util.Map;
  * reference F5.1). Syllables are counted by vowel groups with the usual corrections; the words such counting gets wrong
  * are listed.
  */
-final class ReadingGrade {
+public final class ReadingGrade {
     /** Counted by hand where vowel groups mislead. */
     private static final Map<String, Integer> BY_HAND = Map.of("australian", 3, "reptilian", 3, "creature", 2,
             "triceps", 2, "whole", 1, "raise", 1, "goes", 1, "something", 2, "seemingly", 3);
@@ -19,7 +19,7 @@ final class ReadingGrade {
         return 0.39 * words / sentences + 11.8 * syllables / words - 15.59;
     }
 
-    static double of(String text) {
+    public static double of(String text) {
         int words = 0;
         int syllables = 0;
         for (var word : text.toLowerCase(Locale.ROOT).split("[^a-z']+")) {

@@ -1,0 +1,117 @@
+package contrapposto.cli;
+
+import contrapposto.catalogue.Catalogue;
+import contrapposto.check.CheckedSpec.Edition;
+import contrapposto.check.CheckedSpec.Paper;
+import contrapposto.check.CheckedSpec.Print;
+import contrapposto.compose.Composer;
+import contrapposto.compose.Templates;
+import contrapposto.deliver.Manifest;
+import contrapposto.notice.Outcome;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+@Command(name = "build", mixinStandardHelpOptions = true, sortOptions = false,
+        description = "Solves programs and prints them: PDF handouts, solved plans and a manifest.",
+        footer = {"", "Example: contrapposto build programs -o out --edition client,coach"})
+final class BuildCommand implements Callable<Integer> {
+    private static final int MOST_JOBS = 64;
+
+    private final Streams streams;
+
+    @Parameters(paramLabel = "SPEC", arity = "1..*", description = "Spec files, folders of them, or rosters (.csv).")
+    private List<Path> specs = List.of();
+
+    @Option(names = {"-o", "--out"}, paramLabel = "DIR", defaultValue = "out", description = "Where to write (default: ${DEFAULT-VALUE}).")
+    private Path out = Path.of("out");
+
+    @Option(names = "--edition", split = ",", paramLabel = "EDITION", description = "client, coach or both, separated by a comma (default: as the spec says).")
+    private List<Edition> editions = List.of();
+
+    @Option(names = "--paper", paramLabel = "PAPER", description = "a4 or letter (default: as the spec says).")
+    private Optional<Paper> paper = Optional.empty();
+
+    @Option(names = "--print", paramLabel = "PRINT", description = "plain or large (default: as the spec says).")
+    private Optional<Print> print = Optional.empty();
+
+    @Option(names = "--html", description = "Also write each edition as one HTML page.")
+    private boolean html;
+
+    @Option(names = "--jobs", paramLabel = "N", description = "How many clients to work on at once (default: one for each processor).")
+    private Optional<Integer> jobs = Optional.empty();
+
+    @Option(names = "--templates", paramLabel = "DIR", description = "Lay the templates of this folder over ours.")
+    private Optional<Path> templates = Optional.empty();
+
+    @Mixin
+    private final House house = new House();
+
+    @Option(names = "--json", description = "Print the manifest on the output.")
+    private boolean json;
+
+    @Mixin
+    private final Voice voice = new Voice();
+
+    BuildCommand(Streams streams) {
+        this.streams = streams;
+    }
+
+    @Override
+    public Integer call() {
+        int atOnce = jobs.orElse(Runtime.getRuntime().availableProcessors());
+        if (atOnce < 1 || atOnce > MOST_JOBS) {
+            throw new Console.Usage("`--jobs " + atOnce + "` is out of range; give a number from 1 to " + MOST_JOBS);
+        }
+        return switch (house.open(streams)) {
+            case Outcome.Refused<?> refused -> {
+                streams.notices(refused.notices());
+                yield Console.NOTHING;
+            }
+            case Outcome.Done<Catalogue>(var catalogue, var notices) -> {
+                streams.notices(notices);
+                yield build(catalogue, atOnce);
+            }
+        };
+    }
+
+    private int build(Catalogue catalogue, int atOnce) {
+        var inputs = Inputs.read(specs, streams, catalogue);
+        if (inputs.isEmpty()) {
+            throw new Console.Usage("there is no spec in " + specs.stream().map(p -> "`" + p + "`").toList() + "; a spec is a file that ends in .yaml");
+        }
+        var press = new Press(catalogue, new Composer(openTemplates()), new Wanted(editions, paper, print, html));
+        Path root = streams.path(out);
+        var manifest = new Run(press, root, out, streams, voice).all(inputs, atOnce);
+        if (inputs.stream().noneMatch(Inputs.Input::there)) {
+            return Console.NOTHING;
+        }
+        if (json) {
+            streams.out().print(manifest.text());
+        }
+        return switch (manifest.write(root)) {
+            case Outcome.Refused<Path>(var notices) -> {
+                streams.notices(notices);
+                yield Console.PARTLY;
+            }
+            case Outcome.Done<Path> done -> manifest.entries().stream().allMatch(e -> e.result() == Manifest.Result.DONE) ? Console.DONE : Console.PARTLY;
+        };
+    }
+
+    private Templates openTemplates() {
+        if (templates.isEmpty()) {
+            return Templates.own();
+        }
+        try {
+            return Templates.over(streams.path(templates.get()));
+        } catch (IOException e) {
+            throw new Console.Usage("`--templates " + templates.get() + "` is no folder that can be read");
+        }
+    }
+}

@@ -1,0 +1,67 @@
+package contrapposto.cli;
+
+import contrapposto.catalogue.Catalogue;
+import contrapposto.catalogue.CatalogueReader;
+import contrapposto.catalogue.HouseRules;
+import contrapposto.catalogue.HouseRulesReader;
+import contrapposto.notice.Notice;
+import contrapposto.notice.Outcome;
+import contrapposto.notice.Span;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeMap;
+import picocli.CommandLine.Option;
+
+/** The catalogue and the house rules a command works with: ours, or a practice's own over them. */
+final class House {
+    private static final int DEEPEST = 2;
+
+    @Option(names = "--catalogue", paramLabel = "DIR", description = "Lay the exercise families of this folder over ours.")
+    private Optional<Path> catalogue = Optional.empty();
+
+    @Option(names = "--rules", paramLabel = "FILE", description = "Use these house rules in place of ours.")
+    private Optional<Path> rules = Optional.empty();
+
+    /** Refused with every problem of the files named. */
+    Outcome<Catalogue> open(Streams streams) {
+        return rules(streams).then(read -> catalogue.map(folder -> overlay(folder, streams.path(folder), read))
+                .orElseGet(() -> Outcome.done(CatalogueReader.house(read))));
+    }
+
+    private Outcome<HouseRules> rules(Streams streams) {
+        return rules.map(file -> bytes(file, streams.path(file)).then(bytes -> HouseRulesReader.read(file.toString(), bytes)))
+                .orElseGet(() -> Outcome.done(HouseRulesReader.house()));
+    }
+
+    private static Outcome<Catalogue> overlay(Path given, Path folder, HouseRules rules) {
+        if (!Files.isDirectory(folder)) {
+            return unreadable(given, "is no folder");
+        }
+        var files = new TreeMap<String, byte[]>();
+        try (var found = Files.walk(folder, DEEPEST)) {
+            for (Path file : found.filter(Files::isRegularFile).filter(f -> f.toString().endsWith(".yaml")).toList()) {
+                files.put(folder.relativize(file).toString().replace('\\', '/'), Files.readAllBytes(file));
+            }
+        } catch (IOException e) {
+            return unreadable(given, "cannot be read");
+        }
+        return CatalogueReader.read(given.toString(), files, rules);
+    }
+
+    /** The bytes of a file; refused with one notice when it cannot be read. */
+    static Outcome<byte[]> bytes(Path given, Path file) {
+        try {
+            return Files.isRegularFile(file) ? Outcome.done(Files.readAllBytes(file)) : unreadable(given, Files.exists(file) ? "is no file" : "is not there");
+        } catch (IOException e) {
+            return unreadable(given, "cannot be read");
+        }
+    }
+
+    private static <T> Outcome<T> unreadable(Path given, String what) {
+        return new Outcome.Refused<>(List.of(Notice.error("cannot-read", Span.whole(given.toString()), "`" + given + "` " + what,
+                "check the path; it starts from the folder you are in")));
+    }
+}

@@ -1,0 +1,93 @@
+package contrapposto.cli;
+
+import contrapposto.assess.Assessed;
+import contrapposto.assess.Assessor;
+import contrapposto.body.PoseSolver;
+import contrapposto.catalogue.Catalogue;
+import contrapposto.check.CheckedSpec;
+import contrapposto.check.CheckedSpec.Edition;
+import contrapposto.compose.Composer;
+import contrapposto.deliver.PlanFile;
+import contrapposto.document.Document;
+import contrapposto.html.HtmlPage;
+import contrapposto.notice.Outcome;
+import contrapposto.prescribe.Plan;
+import contrapposto.prescribe.Prescriber;
+import contrapposto.select.Selector;
+import contrapposto.setup.SetUpChooser;
+import contrapposto.typeset.Typesetter;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The straight line: a checked spec goes in, finished files come out. Assess, set up, select and prescribe make the
+ * plan; illustrate and compose make each edition's document; typeset makes its pages. One press serves many threads.
+ */
+final class Press {
+    private final Catalogue catalogue;
+    private final Composer composer;
+    private final Wanted wanted;
+    private final Assessor assessor = new Assessor();
+    private final SetUpChooser setUps = new SetUpChooser();
+    private final Selector selector = new Selector();
+    private final Prescriber prescriber = new Prescriber(PoseSolver::solve, all -> (family, side, wish, load) -> setUps().asTested(all, family, side, wish, load));
+    private final Typesetter typesetter = new Typesetter();
+
+    Press(Catalogue catalogue, Composer composer, Wanted wanted) {
+        this.catalogue = catalogue;
+        this.composer = composer;
+        this.wanted = wanted;
+    }
+
+    /** One finished file. @param ending of its name; {@code pages} 0 for what has none */
+    record Finished(String ending, byte[] bytes, int pages) { }
+
+    /** The plan and the files that go to the client's folder, the plan file last. */
+    record Pressed(Plan plan, List<Finished> files) { }
+
+    /** Everything for one client; refused with the notices of the stage that could not go on. */
+    Outcome<Pressed> press(CheckedSpec spec) {
+        return Outcome.done(spec)
+                .map(this::solve)
+                .then(plan -> printed(plan, wanted.editions(plan))
+                        .map(files -> new Pressed(plan, with(files, new Finished("plan.yaml", PlanFile.of(plan), 0)))));
+    }
+
+    /** The plan; without set-ups and exercises when screening withholds it. */
+    Plan solve(CheckedSpec spec) {
+        Assessed assessed = assessor.assess(spec, catalogue.rules());
+        return assessed.verdict().withheld() ? Prescriber.withheld(assessed, catalogue)
+                : prescriber.prescribe(selector.select(setUps.choose(assessed, catalogue)));
+    }
+
+    private SetUpChooser setUps() {
+        return setUps;
+    }
+
+    private Outcome<List<Finished>> printed(Plan plan, List<Edition> editions) {
+        Outcome<List<Finished>> all = Outcome.done(List.of());
+        for (Edition edition : editions) {
+            all = all.then(before -> composer.compose(plan, wanted.order(plan, edition))
+                    .then(document -> files(document, wanted.name(plan, edition))).map(files -> joined(before, files)));
+        }
+        return all;
+    }
+
+    private Outcome<List<Finished>> files(Document document, String name) {
+        return typesetter.set(document).map(pages -> {
+            var files = List.of(new Finished(name + ".pdf", pages.bytes(), pages.count()));
+            return wanted.html() ? with(files, new Finished(name + ".html", HtmlPage.of(document).getBytes(StandardCharsets.UTF_8), 0)) : files;
+        });
+    }
+
+    private static List<Finished> with(List<Finished> files, Finished one) {
+        return joined(files, List.of(one));
+    }
+
+    private static List<Finished> joined(List<Finished> before, List<Finished> after) {
+        var all = new ArrayList<>(before);
+        all.addAll(after);
+        return List.copyOf(all);
+    }
+}

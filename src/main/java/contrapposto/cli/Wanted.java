@@ -1,0 +1,28 @@
+package contrapposto.cli;
+
+import contrapposto.check.CheckedSpec.Edition;
+import contrapposto.check.CheckedSpec.Paper;
+import contrapposto.check.CheckedSpec.Print;
+import contrapposto.compose.Composer;
+import contrapposto.prescribe.Plan;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/** What the command line asks for; where it says nothing the spec's own {@code handout} decides. */
+record Wanted(List<Edition> chosen, Optional<Paper> paper, Optional<Print> print, boolean html) {
+    /** The editions to print; one for a withheld plan, whose referral page is the same for all. */
+    List<Edition> editions(Plan plan) {
+        return plan.withheld() ? List.of(Edition.CLIENT) : chosen.isEmpty() ? plan.spec().handout().editions() : chosen;
+    }
+
+    Composer.Order order(Plan plan, Edition edition) {
+        var handout = plan.spec().handout();
+        return new Composer.Order(edition, paper.orElse(handout.paper()), print.orElse(handout.print()), handout.log());
+    }
+
+    /** The file name without spec and ending. */
+    String name(Plan plan, Edition edition) {
+        return plan.withheld() ? "referral" : edition.name().toLowerCase(Locale.ROOT);
+    }
+}
