@@ -12,13 +12,10 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import java.util.TreeMap;
 import picocli.CommandLine.Option;
 
 /** The catalogue and the house rules a command works with: ours, or a practice's own over them. */
 final class House {
-    private static final int DEEPEST = 2;
-
     @Option(names = "--catalogue", paramLabel = "DIR", description = "Lay the exercise families of this folder over ours.")
     private Optional<Path> catalogue = Optional.empty();
 
@@ -37,18 +34,7 @@ final class House {
     }
 
     private static Outcome<Catalogue> overlay(Path given, Path folder, HouseRules rules) {
-        if (!Files.isDirectory(folder)) {
-            return unreadable(given, "is no folder");
-        }
-        var files = new TreeMap<String, byte[]>();
-        try (var found = Files.walk(folder, DEEPEST)) {
-            for (Path file : found.filter(Files::isRegularFile).filter(f -> f.toString().endsWith(".yaml")).toList()) {
-                files.put(folder.relativize(file).toString().replace('\\', '/'), Files.readAllBytes(file));
-            }
-        } catch (IOException e) {
-            return unreadable(given, "cannot be read");
-        }
-        return CatalogueReader.read(given.toString(), files, rules);
+        return Files.isDirectory(folder) ? CatalogueReader.withFolder(folder, rules) : unreadable(given, "is no folder");
     }
 
     /** The bytes of a file; refused with one notice when it cannot be read. */

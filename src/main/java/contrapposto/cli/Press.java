@@ -2,7 +2,6 @@ package contrapposto.cli;
 
 import contrapposto.assess.Assessed;
 import contrapposto.assess.Assessor;
-import contrapposto.body.PoseSolver;
 import contrapposto.catalogue.Catalogue;
 import contrapposto.check.CheckedSpec;
 import contrapposto.check.CheckedSpec.Edition;
@@ -31,7 +30,7 @@ final class Press {
     private final Assessor assessor = new Assessor();
     private final SetUpChooser setUps = new SetUpChooser();
     private final Selector selector = new Selector();
-    private final Prescriber prescriber = new Prescriber(PoseSolver::solve, all -> (family, side, wish, load) -> setUps().asTested(all, family, side, wish, load));
+    private final Prescriber prescriber = new Prescriber();
     private final Typesetter typesetter = new Typesetter();
 
     Press(Catalogue catalogue, Composer composer, Wanted wanted) {
@@ -59,10 +58,6 @@ final class Press {
         Assessed assessed = assessor.assess(spec, catalogue.rules());
         return assessed.verdict().withheld() ? Prescriber.withheld(assessed, catalogue)
                 : prescriber.prescribe(selector.select(setUps.choose(assessed, catalogue)));
-    }
-
-    private SetUpChooser setUps() {
-        return setUps;
     }
 
     private Outcome<List<Finished>> printed(Plan plan, List<Edition> editions) {
