@@ -1,6 +1,7 @@
 package contrapposto.setup;
 
 import contrapposto.body.PoseProblem;
+import contrapposto.body.PoseProblem.Zone;
 import contrapposto.catalogue.Family.BaseKind;
 import contrapposto.catalogue.Family.FootPlace;
 import contrapposto.catalogue.Family.LoadHand;
@@ -9,14 +10,18 @@ import contrapposto.catalogue.Implement;
 import contrapposto.check.CheckedSpec.SetUpWish;
 import contrapposto.quantity.Length;
 import contrapposto.quantity.Side;
+import contrapposto.quantity.Sided;
 import java.util.Optional;
 
 /** The set-up of a test: what was said about it, and for the rest flat feet, the usual stance and the weight in both hands. */
 final class Tested {
     private Tested() { }
 
+    /** The pressure may lie anywhere under a sole: a test is done as it comes, so both sides are read alike. */
     static PoseProblem problem(Question q, SetUpWish wish, double kg) {
-        return Posing.problem(q, setUp(q, wish), kg);
+        var p = Posing.problem(q, setUp(q, wish), kg);
+        return new PoseProblem(p.person(), p.working(), p.limits(), p.base(), p.action(), p.left(), p.right(), p.load(),
+                p.hipShift(), p.handSupport(), new Sided.Whole<>(Zone.WHOLE_SOLE), p.effort());
     }
 
     private static SetUp setUp(Question q, SetUpWish wish) {
