@@ -6,6 +6,7 @@ import contrapposto.assess.Reason;
 import contrapposto.assess.Reason.Source;
 import contrapposto.body.JointLimits;
 import contrapposto.catalogue.Family;
+import contrapposto.catalogue.Implement;
 import contrapposto.catalogue.RestrictionTag;
 import contrapposto.check.CheckedSpec;
 import contrapposto.check.CheckedSpec.Restriction;
@@ -121,6 +122,9 @@ record Restraints(List<Restriction> active, Set<Limit> verdict, Sided<JointLimit
     /** The sides of the body that the tagged demand falls on; both where it cannot be told apart. */
     private static EnumSet<Side> sidesUnder(RestrictionTag tag, Family family, SetUp setUp, Side working) {
         var both = EnumSet.allOf(Side.class);
+        if (tag == RestrictionTag.GRIP && setUp.implement() == Implement.BODY_WEIGHT) {
+            return EnumSet.noneOf(Side.class);
+        }
         if (family.sides() == Family.Sides.BOTH) {
             return both;
         }
