@@ -2,6 +2,7 @@ package contrapposto.figure;
 
 import contrapposto.figure.Outline.Segment;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 
 /** A circle of the plane; a radius of 0 is a corner. */
@@ -54,12 +55,13 @@ public record Circle(Point centre, double radius) {
         }
         int pieces = Math.max(1, (int) Math.ceil(Math.abs(to - from) / WIDEST - 1e-9));
         double step = (to - from) / pieces;
-        double handle = 4.0 / 3 * StrictMath.tan(step / 4) * radius;
-        for (int i = 0; i < pieces; i++) {
-            double a = from + i * step;
-            double b = a + step;
-            path.add(new Segment.Curve(at(a).polar(handle, a + StrictMath.PI / 2),
-                    at(b).polar(-handle, b + StrictMath.PI / 2), at(b)));
+        double handle = 4.0 / 3 * StrictMath.tan(step / 4);
+        Point a = new Point(0, 0).polar(radius, from);
+        for (int i = 1; i <= pieces; i++) {
+            Point b = new Point(0, 0).polar(radius, from + i * step);
+            path.add(new Segment.Curve(centre.plus(a).along(a.quarterTurn(), handle),
+                    centre.plus(b).along(b.quarterTurn(), -handle), centre.plus(b)));
+            a = b;
         }
     }
 
@@ -68,6 +70,9 @@ public record Circle(Point centre, double radius) {
      * tangent to tangent, always taking the one that turns least.
      */
     public static Outline hull(List<Circle> circles) {
+        if (circles.stream().allMatch(c -> c.radius == 0)) {
+            return Outline.polygon(corners(circles));
+        }
         List<Circle> outer = notContained(circles);
         if (outer.size() == 1) {
             return outer.getFirst().outline();
@@ -107,6 +112,33 @@ public record Circle(Point centre, double radius) {
             outer.get(here).arc(normal, normal + FULL - turned, path);
         }
         return new Outline(first, path, true);
+    }
+
+    /** The convex corners of points, counter-clockwise: lower chain, then upper chain. */
+    private static List<Point> corners(List<Circle> points) {
+        List<Point> sorted = new ArrayList<>(points.stream().map(Circle::centre).sorted(
+                Comparator.comparingDouble(Point::x).thenComparingDouble(Point::y)).toList());
+        List<Point> hull = new ArrayList<>(chain(sorted));
+        hull.removeLast();
+        List<Point> upper = chain(sorted.reversed());
+        upper.removeLast();
+        hull.addAll(upper);
+        return hull;
+    }
+
+    private static List<Point> chain(List<Point> sorted) {
+        List<Point> chain = new ArrayList<>();
+        for (Point p : sorted) {
+            while (chain.size() >= 2 && turnsRight(chain.get(chain.size() - 2), chain.getLast(), p)) {
+                chain.removeLast();
+            }
+            chain.add(p);
+        }
+        return chain;
+    }
+
+    private static boolean turnsRight(Point a, Point b, Point c) {
+        return b.minus(a).quarterTurn().dot(c.minus(a)) <= 1e-12;
     }
 
     private static boolean farther(List<Circle> circles, int here, int j, int than) {

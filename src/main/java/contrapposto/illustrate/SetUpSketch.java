@@ -52,10 +52,11 @@ public final class SetUpSketch {
         boolean symmetric = sides instanceof Sided.Whole<SolvedSetUp>;
         Sided<Views> views = sides.map(solved -> Views.of(solved, symmetric, words));
         boolean together = views.values().stream().allMatch(Views::betterTogether);
-        List<Sketch> all = new ArrayList<>();
-        views.values().forEach(v -> all.addAll(together ? List.of(v.together()) : List.of(v.start(), v.working())));
-        return views.map(v -> together ? new Shown.Together(scaled(v.together(), all, v))
-                : new Shown.Apart(scaled(v.start(), all, v), scaled(v.working(), all, v)));
+        Sided<List<Sketch>> drawn = views.map(v -> together ? List.of(v.together()) : v.apart());
+        List<Sketch> all = drawn.values().stream().flatMap(List::stream).toList();
+        double stature = views.values().getFirst().solved().problem().person().stature();
+        return drawn.map(of -> together ? new Shown.Together(scaled(of.getFirst(), all, stature))
+                : new Shown.Apart(scaled(of.getFirst(), all, stature), scaled(of.getLast(), all, stature)));
     }
 
     /** The working position alone with the arc of its shin, for the coach. */
@@ -65,16 +66,15 @@ public final class SetUpSketch {
         said.addAll(wishes.heights(words.lengths()));
         wishes.stance(words.lengths()).ifPresent(said::add);
         wishes.shin(words.tilt()).ifPresent(said::add);
-        return stage(solved).sketch(Stage.Shown.WORKING, said);
+        return staged(solved).sketch(Stage.Shown.WORKING, said);
     }
 
-    private static Stage stage(SolvedSetUp solved) {
+    private static Stage staged(SolvedSetUp solved) {
         return Stage.of(solved.problem(), solved.pose(), solved.problem().working());
     }
 
     /** One scale for a card: the page's own metres to millimetres, or less where something would not fit. */
-    private static Drawing scaled(Sketch sketch, List<Sketch> all, Views view) {
-        double stature = view.solved().problem().person().stature();
+    private static Drawing scaled(Sketch sketch, List<Sketch> all, double stature) {
         return (width, height, label) -> {
             double scale = (height - 6.2 * label / LABEL) / (stature + .06);
             for (Sketch other : all) {
@@ -84,28 +84,35 @@ public final class SetUpSketch {
         };
     }
 
-    /** The three ways to show one side. */
-    private record Views(SolvedSetUp solved, Sketch together, Sketch start, Sketch working, boolean travels) {
+    /** The ways to show one side, each drawn only when it is asked for. */
+    private record Views(SolvedSetUp solved, Stage stage, SetUpWishes wishes, Words words, boolean travels, Sketch together) {
         static Views of(SolvedSetUp solved, boolean symmetric, Words words) {
             SetUpWishes wishes = new SetUpWishes(solved, symmetric);
-            Stage stage = stage(solved);
+            Stage stage = staged(solved);
             boolean travels = wishes.travel() > STILL;
+            List<Wish> said = said(wishes, words);
+            wishes.stance(words.lengths()).ifPresent(said::add);
+            return new Views(solved, stage, wishes, words, travels,
+                    stage.sketch(travels ? Stage.Shown.WORKING_OVER_START : Stage.Shown.WORKING, said));
+        }
+
+        private static List<Wish> said(SetUpWishes wishes, Words words) {
             List<Wish> said = new ArrayList<>(wishes.tags());
             wishes.movement().ifPresent(said::add);
             said.addAll(wishes.heights(words.lengths()));
-            said.add(new Wish.Caption(words.working().apply(WorkingWord.of(solved.problem())), true));
-            List<Wish> more = new ArrayList<>(said);
-            wishes.stance(words.lengths()).ifPresent(more::add);
-            return new Views(solved,
-                    stage.sketch(travels ? Stage.Shown.WORKING_OVER_START : Stage.Shown.WORKING, more),
-                    stage.sketch(Stage.Shown.START, List.of(new Wish.Caption(words.start(), false))),
-                    stage.sketch(Stage.Shown.WORKING, said), travels);
+            said.add(new Wish.Caption(words.working().apply(WorkingWord.of(wishes.solved().problem())), true));
+            return said;
+        }
+
+        List<Sketch> apart() {
+            return List.of(stage.sketch(Stage.Shown.START, List.of(new Wish.Caption(words.start(), false))),
+                    stage.sketch(Stage.Shown.WORKING, said(wishes, words)));
         }
 
         boolean betterTogether() {
-            double apart = Math.min(start.scale(ROW / 2, ROW_HEIGHT, LABEL), working.scale(ROW / 2, ROW_HEIGHT, LABEL));
-            return !travels || together.ghostShare() >= GHOST_SEEN
-                    || apart < SMALLEST_PAIR * together.scale(ROW, ROW_HEIGHT, LABEL);
+            return !travels || together.ghostShare() >= GHOST_SEEN || apart().stream()
+                    .mapToDouble(sketch -> sketch.scale(ROW / 2, ROW_HEIGHT, LABEL)).min().orElseThrow()
+                    < SMALLEST_PAIR * together.scale(ROW, ROW_HEIGHT, LABEL);
         }
     }
 }

@@ -11,7 +11,7 @@ import org.hipparchus.geometry.euclidean.threed.Vector3D;
  * @param up     page-up of the three axes
  * @param toward unit vector toward the reader
  */
-public record Camera(Vector3D right, Vector3D up, Vector3D toward) {
+record Camera(Vector3D right, Vector3D up, Vector3D toward) {
 
     /** From the person's right, {@code azimuth} degrees toward the front, {@code elevation} degrees from above. */
     static Camera fromSide(double azimuth, double elevation) {

@@ -4,6 +4,7 @@ import contrapposto.figure.Bounds;
 import contrapposto.figure.Outline;
 import contrapposto.figure.Point;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /** What already lies where on a figure: a grid of weights, and the boxes of words, which nothing may overlap. */
@@ -39,13 +40,15 @@ final class Occupancy {
 
     void outline(Outline outline, double value) {
         List<Point> corners = outline.flattened();
+        double[] xs = corners.stream().mapToDouble(Point::x).toArray();
+        double[] ys = corners.stream().mapToDouble(Point::y).toArray();
         Bounds b = Bounds.of(corners);
         int top = Math.max(0, (int) Math.floor(b.minY() / CELL));
         int bottom = Math.min(rows - 1, (int) Math.ceil(b.maxY() / CELL));
+        double[] crossings = new double[xs.length];
         for (int row = top; row <= bottom; row++) {
-            double y = (row + .5) * CELL;
-            double[] crossings = crossings(corners, y);
-            for (int i = 0; i + 1 < crossings.length; i += 2) {
+            int count = crossings(xs, ys, (row + .5) * CELL, crossings);
+            for (int i = 0; i + 1 < count; i += 2) {
                 int from = Math.max(0, (int) Math.ceil(crossings[i] / CELL - .5));
                 int to = Math.min(columns - 1, (int) Math.floor(crossings[i + 1] / CELL - .5));
                 for (int c = from; c <= to; c++) {
@@ -55,16 +58,18 @@ final class Occupancy {
         }
     }
 
-    private static double[] crossings(List<Point> corners, double y) {
-        List<Double> xs = new ArrayList<>();
-        Point a = corners.getLast();
-        for (Point b : corners) {
-            if (a.y() > y != b.y() > y) {
-                xs.add((b.x() - a.x()) * (y - a.y()) / (b.y() - a.y()) + a.x());
+    /** Where a closed run of corners crosses a level, ascending; the number of crossings. */
+    private static int crossings(double[] xs, double[] ys, double y, double[] found) {
+        int count = 0;
+        int a = xs.length - 1;
+        for (int b = 0; b < xs.length; b++) {
+            if (ys[a] > y != ys[b] > y) {
+                found[count++] = (xs[b] - xs[a]) * (y - ys[a]) / (ys[b] - ys[a]) + xs[a];
             }
             a = b;
         }
-        return xs.stream().mapToDouble(Double::doubleValue).sorted().toArray();
+        Arrays.sort(found, 0, count);
+        return count;
     }
 
     private void raise(int row, int column, double value) {

@@ -23,7 +23,7 @@ import java.util.Optional;
 record Scene(Mannequin body, List<Part> order, List<Part> over, Optional<List<Outline>> ghost,
              Optional<Floor> floor, List<Prop> props, List<Bounds> boxes) {
 
-    static Scene of(Sitter sitter, Map<Side, Grip> grips, List<Prop> props, Optional<Pose> behind) {
+    static Scene of(Sitter sitter, Map<Side, Grip> grips, List<Prop> props) {
         Mannequin body = Mannequin.of(sitter, grips);
         double handX = sitter.at(Joint.PELVIS).getX();
         List<Part> furniture = Furniture.of(props, sitter.camera(), handX);
@@ -33,8 +33,14 @@ record Scene(Mannequin body, List<Part> order, List<Part> over, Optional<List<Ou
         Optional<Floor> floor = sitter.camera().sideways() ? Optional.of(Floor.under(sitter.pose(), furniture))
                 : Optional.empty();
         List<Part> order = Order.of(body, furniture, tied);
-        return new Scene(body, order, held.over(), behind.map(other -> new Silhouette(sitter.posed(other)).outlines()), floor,
+        return new Scene(body, order, held.over(), Optional.empty(), floor,
                 props, order.stream().map(Part::bounds).toList());
+    }
+
+    /** The same before the silhouette of another pose. */
+    Scene before(Pose other) {
+        return new Scene(body, order, over, Optional.of(new Silhouette(body.sitter().posed(other)).outlines()), floor, props,
+                boxes);
     }
 
     Camera camera() {

@@ -7,6 +7,7 @@ import contrapposto.body.Prop;
 import contrapposto.quantity.Side;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
 
 /**
@@ -14,39 +15,38 @@ import org.hipparchus.geometry.euclidean.threed.Vector3D;
  * reader must see stays uncovered: the weight, hands that touch, the working knee, both feet, the face.
  */
 final class Viewpoint {
-    private static final double[] AZIMUTHS = {15, 22, 30, 38};
     private static final double USUAL = 22;
+    private static final double[] OTHERS = {30, 15, 38};
+    /** A view in which this much of what matters is seen needs no rival. */
+    private static final double GOOD = .92;
     /** A wall or column in front would hide the person from the usual side: look from a little behind. */
     private static final double FROM_BEHIND = -20;
 
     /** @param weight how much it matters that this spot is seen */
     record MustSee(Piece owner, Vector3D at, double radius, double weight) { }
 
-    /** A camera and what it was judged by. */
-    interface Staging {
-        Scene through(Camera camera);
-    }
-
     private Viewpoint() { }
 
-    static Camera choose(PoseProblem problem, List<Prop> props, Staging staging) {
+    /** The scene as seen by the camera chosen. */
+    static Scene choose(PoseProblem problem, List<Prop> props, Function<Camera, Scene> staging) {
         if (problem.base() instanceof Base.SideLying) {
-            return Camera.fromFront(20, 30);
+            return staging.apply(Camera.fromFront(20, 30));
         }
         double elevation = elevation(problem.base());
         if (props.stream().anyMatch(Prop.Wall.class::isInstance)) {
-            return Camera.fromSide(FROM_BEHIND, elevation);
+            return staging.apply(Camera.fromSide(FROM_BEHIND, elevation));
         }
-        Camera best = Camera.fromSide(USUAL, elevation);
-        double most = Double.NEGATIVE_INFINITY;
-        for (double azimuth : AZIMUTHS) {
-            Camera camera = Camera.fromSide(azimuth, elevation);
-            Scene scene = staging.through(camera);
-            double score = score(scene, mustSee(problem, scene))
-                    - .004 * Math.max(0, Math.abs(azimuth - USUAL) - 4);
+        Scene best = staging.apply(Camera.fromSide(USUAL, elevation));
+        double most = score(best, mustSee(problem, best));
+        for (double azimuth : OTHERS) {
+            if (most >= GOOD) {
+                break;
+            }
+            Scene scene = staging.apply(Camera.fromSide(azimuth, elevation));
+            double score = score(scene, mustSee(problem, scene)) - .004 * (Math.abs(azimuth - USUAL) - 4);
             if (score > most + 1e-9) {
                 most = score;
-                best = camera;
+                best = scene;
             }
         }
         return best;
