@@ -10,6 +10,7 @@ final class InlineReader {
     private final Piece.Element parent;
     private final List<Inline> runs = new ArrayList<>();
     private boolean spacePending;
+    private boolean spaceBold;
 
     private InlineReader(Slips slips, Piece.Element parent) {
         this.slips = slips;
@@ -52,12 +53,12 @@ final class InlineReader {
             }
             case "sign" -> {
                 slips.allow(element, "kind");
-                addSpace(bold);
+                addSpace();
                 runs.add(new Inline.Sign(slips.word(element, "kind", Inline.Sign.Kind.values())));
             }
             case "page-of" -> {
                 slips.allow(element, "part");
-                addSpace(bold);
+                addSpace();
                 runs.add(new Inline.PageOf(slips.required(element, "part")));
             }
             default -> slips.unexpected(element, parent);
@@ -69,10 +70,11 @@ final class InlineReader {
         for (int i = 0; i < text.length(); i++) {
             char letter = text.charAt(i);
             if (letter == ' ' || letter == '\n' || letter == '\t' || letter == '\r') {
+                spaceBold = spacePending ? spaceBold : bold;
                 spacePending = spacePending || !runs.isEmpty() || !words.isEmpty();
             } else {
                 if (spacePending && words.isEmpty()) {
-                    addSpace(bold);
+                    addSpace();
                 } else if (spacePending) {
                     words.append(' ');
                     spacePending = false;
@@ -83,11 +85,11 @@ final class InlineReader {
         join(words.toString(), bold);
     }
 
-    /** A space that is due belongs to the text before it, whatever its weight. */
-    private void addSpace(boolean bold) {
+    /** Adds the space that is due, in the weight of the text it was written in. */
+    private void addSpace() {
         if (spacePending) {
             spacePending = false;
-            join(" ", !runs.isEmpty() && runs.getLast() instanceof Inline.Text(var before, var wasBold) ? wasBold : bold);
+            join(" ", spaceBold);
         }
     }
 

@@ -1,0 +1,181 @@
+package contrapposto.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.DisplayNameGeneration;
+import org.junit.jupiter.api.DisplayNameGenerator;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.yaml.snakeyaml.LoaderOptions;
+import org.yaml.snakeyaml.Yaml;
+import org.yaml.snakeyaml.constructor.SafeConstructor;
+
+/** The command line, run in process: exit codes, output against messages, what lies on disk afterwards. */
+@DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
+class ConsoleTest {
+    /** Held back by chest pain, so that nothing has to be solved. */
+    private static final String WITHHELD = """
+            format: 1
+            client: {name: Invented Example, code: EX-7, height: 171 cm, mass: 64 kg}
+            assessment: {date: 2026-03-02, pelvis: {turned: right, degree: clear}}
+            screening: {chest-pain: yes}
+            schedule: {start: 2026-03-09, weeks: 2, days: [mon], minutes: 30}
+            """;
+
+    @TempDir
+    Path here;
+
+    private final ByteArrayOutputStream out = new ByteArrayOutputStream();
+    private final ByteArrayOutputStream err = new ByteArrayOutputStream();
+
+    @ParameterizedTest
+    @ValueSource(strings = {"", "build", "check", "explain", "exercises", "new"})
+    void help_is_output_and_shows_an_example(String command) {
+        assertEquals(0, run((command + " --help").strip().split(" ")));
+        assertTrue(said(out).contains("Example: contrapposto "), said(out));
+        assertEquals("", said(err));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"", "bild", "build", "build x.yaml --edition poster", "build x.yaml --paper a3", "build x.yaml --jobs 0", "build x.yaml --jobs many",
+        "check --nothing x.yaml", "explain", "explain x.yaml --side middle", "build missing.yaml", "check missing.yaml", "explain missing.yaml",
+        "exercises no-such-thing", "build x.yaml --templates nowhere", "build x.yaml --catalogue nowhere", "build x.yaml --rules nowhere.yaml", "build ."})
+    void a_call_that_cannot_be_carried_out_ends_with_2_and_says_why(String call) {
+        assertEquals(Console.NOTHING, run(call.isEmpty() ? new String[0] : call.split(" ")));
+        assertFalse((said(err) + said(out)).isBlank());
+        assertFalse(said(err).contains("fault of the program"), said(err));
+        assertFalse(Files.exists(here.resolve("out/manifest.json")));
+    }
+
+    @Test
+    void a_near_exercise_is_offered() {
+        run("exercises", "split-squad");
+        assertTrue(said(err).contains("did you mean `split-squat`?"), said(err));
+    }
+
+    @Test
+    void problems_of_a_spec_are_the_output_of_check() throws IOException {
+        Files.writeString(here.resolve("bad.yaml"), WITHHELD.replace("171 cm", "71 cm").replace("weeks: 2", "weks: 2"));
+        assertEquals(Console.PARTLY, run("check", "bad.yaml"));
+        assertTrue(said(out).contains("bad.yaml:2:"), said(out));
+        assertTrue(said(out).contains("did you mean") || said(out).contains("`weeks`"), said(out));
+    }
+
+    @Test
+    void problems_can_be_had_as_json() throws IOException {
+        Files.writeString(here.resolve("bad.yaml"), WITHHELD.replace("171 cm", "71 cm"));
+        assertEquals(Console.PARTLY, run("check", "--json", "bad.yaml"));
+        List<Map<String, Object>> problems = new Yaml(new SafeConstructor(new LoaderOptions())).load(said(out));
+        assertEquals(List.of("bad.yaml", 2), List.of(problems.getFirst().get("file"), problems.getFirst().get("line")));
+    }
+
+    @Test
+    void a_withheld_program_leaves_a_referral_page_its_reasons_and_code_1() throws IOException {
+        Files.writeString(here.resolve("ex.yaml"), WITHHELD);
+        Files.createDirectories(here.resolve("out/EX-7"));
+        Files.writeString(here.resolve("out/EX-7/ex-client.pdf"), "an older program");
+        assertEquals(Console.PARTLY, run("build", "ex.yaml", "-o", "out"));
+        assertEquals(List.of("ex-plan.yaml", "ex-referral.pdf"), names("out/EX-7"));
+        assertTrue(said(err).contains("ex.yaml: withheld"), said(err));
+        assertEquals("", said(out));
+        var entry = manifest().getFirst();
+        assertEquals(List.of("ex.yaml", "withheld", 1), List.of(entry.get("spec"), entry.get("outcome"), entry.get("pages")));
+    }
+
+    @Test
+    void one_bad_spec_costs_the_others_nothing() throws IOException {
+        Files.createDirectories(here.resolve("specs"));
+        Files.writeString(here.resolve("specs/a.yaml"), "format: 1\n");
+        Files.writeString(here.resolve("specs/b.yaml"), WITHHELD);
+        Files.writeString(here.resolve("specs/house-rules.yaml"), "not: a spec\n");
+        assertEquals(Console.PARTLY, run("build", "specs", "--jobs", "2", "--quiet"));
+        assertEquals(List.of("failed", "withheld"), manifest().stream().map(e -> e.get("outcome")).toList());
+        assertEquals(List.of("b-plan.yaml", "b-referral.pdf"), names("out/EX-7"));
+    }
+
+    @Test
+    void two_specs_may_not_write_the_same_files() throws IOException {
+        for (String folder : List.of("one", "two")) {
+            Files.createDirectories(here.resolve(folder));
+            Files.writeString(here.resolve(folder + "/ex.yaml"), WITHHELD);
+        }
+        assertEquals(Console.PARTLY, run("build", "one", "two"));
+        assertEquals(List.of("withheld", "failed"), manifest().stream().map(e -> e.get("outcome")).toList());
+        assertTrue(said(err).contains("error[same-files]"), said(err));
+    }
+
+    @Test
+    void the_same_spec_gives_the_same_bytes_and_the_same_manifest_but_for_seconds() throws IOException {
+        Files.writeString(here.resolve("ex.yaml"), WITHHELD);
+        run("build", "ex.yaml", "-o", "first");
+        run("build", "ex.yaml", "-o", "second");
+        for (String name : names("first/EX-7")) {
+            assertEquals(-1, Files.mismatch(here.resolve("first/EX-7/" + name), here.resolve("second/EX-7/" + name)), name);
+        }
+        assertEquals(timeless("first"), timeless("second"));
+    }
+
+    @Test
+    void a_new_spec_checks_without_a_problem_and_is_never_written_over() throws IOException {
+        assertEquals(Console.DONE, run("new", "mine.yaml"));
+        assertEquals(Console.DONE, run("check", "mine.yaml"));
+        assertEquals("", said(out));
+        Files.writeString(here.resolve("mine.yaml"), "precious");
+        assertEquals(Console.NOTHING, run("new", "mine.yaml"));
+        assertEquals("precious", Files.readString(here.resolve("mine.yaml")));
+    }
+
+    @Test
+    void explain_says_why_a_program_is_withheld() throws IOException {
+        Files.writeString(here.resolve("ex.yaml"), WITHHELD);
+        assertEquals(Console.PARTLY, run("explain", "ex.yaml"));
+        assertTrue(said(out).contains("landing side left, drive side right"), said(out));
+        assertTrue(said(out).contains("chest-pain: yes"), said(out));
+    }
+
+    @Test
+    void the_catalogue_is_listed_as_text_and_as_json() {
+        assertEquals(Console.DONE, run("exercises"));
+        assertTrue(said(out).lines().anyMatch(l -> l.startsWith("split-squat ") && l.contains("standing") && l.endsWith("Split squat")), said(out));
+        out.reset();
+        assertEquals(Console.DONE, run("exercises", "split-squat", "--json"));
+        Map<String, Object> family = new Yaml(new SafeConstructor(new LoaderOptions())).load(said(out));
+        assertEquals("split-squat", family.get("id"));
+    }
+
+    private int run(String... args) {
+        var streams = new Streams(new PrintStream(out, true, StandardCharsets.UTF_8), new PrintStream(err, true, StandardCharsets.UTF_8), here, false);
+        return new Console(streams).run(args);
+    }
+
+    private static String said(ByteArrayOutputStream stream) {
+        return stream.toString(StandardCharsets.UTF_8);
+    }
+
+    private List<String> names(String folder) throws IOException {
+        try (var inside = Files.list(here.resolve(folder))) {
+            return inside.map(p -> p.getFileName().toString()).sorted().toList();
+        }
+    }
+
+    private List<Map<String, Object>> manifest() throws IOException {
+        Map<String, List<Map<String, Object>>> read = new Yaml(new SafeConstructor(new LoaderOptions())).load(Files.readString(here.resolve("out/manifest.json")));
+        return read.get("specs");
+    }
+
+    private String timeless(String folder) throws IOException {
+        return Files.readString(here.resolve(folder + "/manifest.json")).replaceAll("\"seconds\": [0-9.]+", "");
+    }
+}
