@@ -3,7 +3,8 @@ package contrapposto.select;
 /**
  * What a selection is scored by. {@link Frame#aims} decides which of the two middle groups weighs more; see
  * {@link Scale}. Everything down to {@link #VARIETY} grows, ever more slowly, as exercises are added, which is what
- * lets {@link Search} bound what is still to be had; the rest are costs.
+ * lets {@link Search} bound what is still to be had; the rest are costs, which
+ * simply add up.
  */
 enum Goal {
     PINNED("what the coach asked for"),
@@ -13,14 +14,20 @@ enum Goal {
     PATTERNS("squat, hinge, push and pull under load"),
     FILLED("a full session"),
     VARIETY("variety"),
-    THINGS("few equipment changes"),
-    MINUTES("little time lost"),
+    FETCHING("few equipment changes and little time lost"),
     EARLIER("the order of the catalogue");
+
+    private static final Goal[] ALL = values();
 
     private final String words;
 
     Goal(String words) {
         this.words = words;
+    }
+
+    /** The goal with this ordinal. */
+    static Goal of(int ordinal) {
+        return ALL[ordinal];
     }
 
     String words() {

@@ -52,6 +52,23 @@ record Item(int place, String id, Stage stage, CapacityGroup group, Window windo
         return halves;
     }
 
+    /** Whether a plan with {@code other} and without this one gets better by the exchange, whatever else is in it. */
+    boolean standsInFor(Item other) {
+        return (pinned || !other.pinned) && (turning || !other.turning) && twoSided == other.twoSided && floor() == other.floor()
+                && group == other.group && (loaded || !other.loaded) && window.equals(other.window)
+                && covers(left, other.left) && covers(right, other.right) && seconds(least) <= other.seconds(other.least)
+                && fetching() <= other.fetching() && place < other.place;
+    }
+
+    private static boolean covers(Map<Muscle, Integer> own, Map<Muscle, Integer> other) {
+        return other.entrySet().stream().allMatch(e -> own.getOrDefault(e.getKey(), 0) >= e.getValue());
+    }
+
+    /** Half minutes to set up and one for each thing to fetch: what it costs besides its sets. */
+    long fetching() {
+        return Math.round(fetchSeconds / 30) + things.size();
+    }
+
     boolean floor() {
         return stage == Stage.FLOOR;
     }

@@ -10,7 +10,7 @@ import java.util.List;
  */
 record Scale(List<Goal> order, long[] unit) {
     /** More than any plan can score on each goal, in the order of {@link Goal}: the product stays below 2^63. */
-    private static final long[] ROOM = {9, 2, 2048, 13, 33, 49, 12, 16, 64, 512};
+    private static final long[] ROOM = {9, 2, 2048, 17, 33, 25, 12, 256, 1024};
 
     static Scale of(List<Aim> aims) {
         var order = new ArrayList<>(List.of(Goal.PINNED, Goal.TWO_SIDED));
@@ -40,6 +40,24 @@ record Scale(List<Goal> order, long[] unit) {
 
     long of(Goal goal, long amount) {
         return unit[goal.ordinal()] * Math.min(amount, ROOM[goal.ordinal()] - 1);
+    }
+
+    /** The part of a score that grows with more exercises, of these amounts. */
+    long growing(long[] amounts) {
+        long score = 0;
+        for (int g = 0; g < amounts.length; g++) {
+            score += Goal.of(g).cost() ? 0 : of(Goal.of(g), amounts[g]);
+        }
+        return score;
+    }
+
+    /** The whole score of these amounts. */
+    long score(long[] amounts) {
+        long score = 0;
+        for (int g = 0; g < amounts.length; g++) {
+            score += of(Goal.of(g), amounts[g]);
+        }
+        return score;
     }
 
     /** The first goal on which two tallies differ, the weightiest first; EARLIER if none. */

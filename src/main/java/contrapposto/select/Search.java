@@ -4,107 +4,130 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
- * Finds the best selection exactly, by branch and bound. Exercises are decided in a fixed order, the most useful first,
- * each in every duty or out. What a partial selection can still gain is at most the sum of the largest single gains of
- * as many open exercises as there are places left, since every goal that grows does so ever more slowly (it is
- * submodular) and all else are costs; a branch that cannot beat the best found is cut. Branches run in the order that
- * breaks ties, so the first of several equal selections is kept.
+ * Finds the best set of exercises exactly, by branch and bound. Exercises are decided in a fixed order, the most useful
+ * first, in or out. A branch is cut when it cannot beat the best found:
+ *
+ * <ul>
+ * <li>on each goal that grows it gains at most what all open exercises would add together, and at most the sum of as many
+ * largest single gains as there are places left (the goals are submodular);
+ * <li>if that only equals the best found, it needs at least so many more exercises to get there, and pays at least the
+ * cheapest so many;
+ * <li>an exercise is not taken while another is out that could stand in for it everywhere at no more cost.
+ * </ul>
+ *
+ * Branches run in the order that breaks ties, so the first of several equal selections is kept.
  */
 final class Search {
-    private static final List<Duty> TWO_SESSIONS = List.of(Duty.BOTH, Duty.A, Duty.B);
-    private static final List<Duty> ONE_SESSION = List.of(Duty.A);
-
-    private final Frame frame;
+    private final Scale scale;
     private final Tally tally;
     private final List<Item> items;
-    private final List<Duty> duties;
-    private final Duty[] now;
-    private Duty[] best;
+    private final List<List<Integer>> betters;
+    private final boolean[] now;
+    private boolean[] best;
+    private long[] bestAmounts;
     private long bestScore = Long.MIN_VALUE;
-    private long[] bestAmounts = new long[0];
 
     private Search(Frame frame, Scale scale, List<Item> items) {
-        this.frame = frame;
-        this.tally = new Tally(frame, scale);
+        this.scale = scale;
         this.items = ordered(frame, scale, items);
-        this.duties = frame.sessions() == 1 ? ONE_SESSION : TWO_SESSIONS;
-        this.now = new Duty[items.size()];
-        this.best = new Duty[items.size()];
+        this.tally = new Tally(frame, this.items);
+        this.betters = this.items.stream().map(this::betters).toList();
+        this.now = new boolean[items.size()];
+        this.best = new boolean[items.size()];
+        this.bestAmounts = tally.amounts();
     }
 
     /**
-     * @param items   in the order they were decided
-     * @param duties  of each
+     * @param chosen  in the order they were decided
      * @param amounts scored on each {@link Goal}
      */
-    record Found(List<Item> items, List<Duty> duties, long score, long[] amounts) {
-        List<Item> chosen() {
-            var chosen = new ArrayList<Item>();
-            for (int i = 0; i < items.size(); i++) {
-                if (duties.get(i) != Duty.OUT) {
-                    chosen.add(items.get(i));
-                }
-            }
-            return chosen;
-        }
-
-        Duty duty(Item item) {
-            return duties.get(items.indexOf(item));
-        }
-    }
+    record Found(List<Item> chosen, long score, long[] amounts) { }
 
     static Found best(Frame frame, Scale scale, List<Item> items) {
         var search = new Search(frame, scale, items);
         search.decide(0);
-        return new Found(search.items, List.of(search.best), search.bestScore, search.bestAmounts);
+        var chosen = new ArrayList<Item>();
+        for (int i = 0; i < search.items.size(); i++) {
+            if (search.best[i]) {
+                chosen.add(search.items.get(i));
+            }
+        }
+        return new Found(List.copyOf(chosen), search.bestScore, search.bestAmounts);
     }
 
     /** The most useful alone first, equals in catalogue order. */
     static List<Item> ordered(Frame frame, Scale scale, List<Item> items) {
-        var empty = new Tally(frame, scale);
-        var ordered = new ArrayList<>(items);
-        ordered.sort(Comparator.comparingLong((Item i) -> -empty.gain(i)).thenComparingInt(Item::place));
-        return List.copyOf(ordered);
+        var empty = new Tally(frame, items);
+        return IntStream.range(0, items.size()).boxed()
+                .sorted(Comparator.comparingLong((Integer i) -> -scale.growing(empty.gain(i)))
+                        .thenComparingInt(i -> items.get(i).place()))
+                .map(items::get).toList();
+    }
+
+    /** Places before this item of those that could stand in for it in any plan. */
+    private List<Integer> betters(Item item) {
+        var betters = new ArrayList<Integer>();
+        for (int i = 0; i < items.size() && items.get(i) != item; i++) {
+            if (items.get(i).standsInFor(item)) {
+                betters.add(i);
+            }
+        }
+        return List.copyOf(betters);
     }
 
     private void decide(int depth) {
         if (depth == items.size()) {
-            if (tally.score() > bestScore) {
-                bestScore = tally.score();
-                bestAmounts = tally.amounts();
+            var amounts = tally.amounts();
+            if (scale.score(amounts) > bestScore) {
+                bestScore = scale.score(amounts);
+                bestAmounts = amounts;
                 best = now.clone();
             }
             return;
         }
-        if (bestScore != Long.MIN_VALUE && bound(depth) <= bestScore) {
+        if (hopeless(depth)) {
             return;
         }
-        var item = items.get(depth);
-        for (var duty : duties) {
-            if (tally.admits(item, duty)) {
-                now[depth] = duty;
-                tally.add(item, duty);
-                decide(depth + 1);
-                tally.remove(item, duty);
-            }
+        if (tally.admits(depth) && betters.get(depth).stream().allMatch(i -> now[i])) {
+            now[depth] = true;
+            tally.add(depth);
+            decide(depth + 1);
+            tally.remove(depth);
+            now[depth] = false;
         }
-        now[depth] = Duty.OUT;
         decide(depth + 1);
     }
 
-    private long bound(int depth) {
-        long[] gains = new long[items.size() - depth];
-        for (int i = depth; i < items.size(); i++) {
-            gains[i - depth] = tally.gain(items.get(i));
+    private boolean hopeless(int depth) {
+        if (bestScore == Long.MIN_VALUE) {
+            return false;
         }
-        Arrays.sort(gains);
-        long bound = tally.score();
-        int places = Math.min(gains.length, frame.inAll() - tally.chosen());
-        for (int i = 0; i < places; i++) {
-            bound += gains[gains.length - 1 - i];
+        int places = tally.places(depth);
+        int open = items.size() - depth;
+        long[] all = tally.withAll(depth);
+        long[][] gains = new long[Goal.values().length][open];
+        for (int i = 0; i < open; i++) {
+            long[] gain = tally.gain(depth + i);
+            for (int g = 0; g < gains.length; g++) {
+                gains[g][i] = gain[g];
+            }
         }
-        return bound;
+        for (long[] ofGoal : gains) {
+            Arrays.sort(ofGoal);
+        }
+        long[] reach = tally.amounts();
+        for (int more = 0; more <= places; more++) {
+            for (int g = 0; g < gains.length && more > 0; g++) {
+                reach[g] = Goal.of(g).cost() ? reach[g] + gains[g][more - 1]
+                        : Math.min(all[g], reach[g] + gains[g][open - more]);
+            }
+            if (scale.score(reach) > bestScore) {
+                return false;
+            }
+        }
+        return true;
     }
 }

@@ -87,8 +87,7 @@ public final class Selector {
                                        List<Item> items, Map<String, List<Reason>> barred) {
         var order = found.chosen().stream().sorted(Comparator.comparing((Item i) -> family(setUps, i),
                 TrainingOrder.FAMILIES).thenComparingInt(Item::place)).toList();
-        var duties = new LinkedHashMap<Item, Duty>();
-        order.forEach(item -> duties.put(item, found.duty(item)));
+        var duties = Days.spread(frame, order);
         var sets = Sets.fill(frame, order, duties);
         var chosen = new ArrayList<Selection.Chosen>();
         for (var item : order) {

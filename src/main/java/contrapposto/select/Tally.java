@@ -4,183 +4,78 @@ import contrapposto.catalogue.CapacityGroup;
 import contrapposto.catalogue.Muscle;
 import contrapposto.catalogue.Stage;
 import contrapposto.quantity.Side;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
-import java.util.TreeMap;
 
 /**
  * The running sums of a partial selection, exercises put in and taken out again as {@link Search} goes: what is covered,
- * what is full, and the score. Mutable, and seen by its search alone.
+ * what is full, and the amounts scored. Mutable, and seen by its search alone. Exercises go by their place in its list.
  */
 final class Tally {
-    /** Direct sets on two sessions a week, in half sets a session: more of one muscle no longer counts (published: twice a week). */
+    /** Half sets a week from which more of one muscle no longer counts: direct work in two sessions (twice a week, published). */
     static final int ENOUGH = 4;
-    static final int TURNS_ENOUGH = 3;
+    static final int TURNS_ENOUGH = 4;
     static final int PATTERN_ENOUGH = 2;
     private static final int PATTERNS = 4;
-    private static final int MUSCLES = Muscle.values().length;
 
     private final Frame frame;
-    private final Scale scale;
-    private final int[][] weight = new int[2][MUSCLES];
-    private final int[][][] covered;
+    private final List<Item> items;
+    private final int blocks;
+    private final Part[] parts;
+    private final int[] covered;
     private final int[] turns;
-    private final int[][] patterns;
-    private final int[][] count;
-    private final double[][] seconds;
-    private final int[][] floor;
-    private final int[][] hard = new int[2][MUSCLES];
+    private final int[] patterns;
+    private final int[] count;
+    private final double[] seconds;
+    private final int[] floor;
     private final int[] groups = new int[CapacityGroup.values().length];
-    private final TreeMap<String, Integer> things = new TreeMap<>();
     private final long[] amount = new long[Goal.values().length];
     private int chosen;
     private int twoSided;
 
-    Tally(Frame frame, Scale scale) {
+    /**
+     * An exercise as numbers.
+     *
+     * @param in      the blocks it is done in
+     * @param cells   of {@code covered} that it adds to, {@code adds} half sets a week, worth {@code weights} each
+     * @param pattern it loads, −1 for none
+     */
+    private record Part(int[] in, int[] cells, int[] adds, int[] weights, int pattern, int group, double seconds) { }
+
+    Tally(Frame frame, List<Item> items) {
         this.frame = frame;
-        this.scale = scale;
-        int blocks = frame.blocks().size();
-        covered = new int[blocks][2][MUSCLES];
+        this.items = items;
+        blocks = frame.blocks().size();
+        parts = items.stream().map(this::part).toArray(Part[]::new);
+        covered = new int[blocks * 2 * Muscle.values().length];
         turns = new int[blocks];
-        patterns = new int[blocks][PATTERNS];
-        count = new int[blocks][2];
-        seconds = new double[blocks][2];
-        floor = new int[blocks][2];
-        for (var side : Side.values()) {
-            frame.wanted().getOrDefault(side, Map.of()).forEach((m, w) -> weight[side.ordinal()][m.ordinal()] = w);
-        }
+        patterns = new int[blocks * PATTERNS];
+        count = new int[blocks];
+        seconds = new double[blocks];
+        floor = new int[blocks];
     }
 
-    int chosen() {
-        return chosen;
-    }
-
-    long score() {
-        long score = 0;
-        for (var goal : Goal.values()) {
-            score += scale.of(goal, amount[goal.ordinal()]);
-        }
-        return score;
-    }
-
-    long[] amounts() {
-        return amount.clone();
-    }
-
-    /** Whether {@code item} may join in {@code duty} without breaking a hard rule. */
-    boolean admits(Item item, Duty duty) {
-        if (chosen >= frame.inAll() || item.twoSided() && twoSided >= frame.twoSided()) {
-            return false;
-        }
-        for (int b = 0; b < frame.blocks().size(); b++) {
-            if (!item.window().meets(frame.blocks().get(b))) {
-                continue;
-            }
-            for (int s = 0; s < 2; s++) {
-                if (duty.in(s) && (count[b][s] >= frame.perSession() || crowdedFloor(item, b, s)
-                        || seconds[b][s] + item.seconds(item.least()) > frame.seconds() + 1e-6)) {
-                    return false;
-                }
-            }
-        }
-        return !frame.sessionsTouch() || rested(item, duty);
-    }
-
-    /** Once standing work leads, a session has one floor exercise, its opener. */
-    private boolean crowdedFloor(Item item, int block, int session) {
-        return item.floor() && floor[block][session] >= 1
-                && frame.blocks().get(block).stage().compareTo(Stage.STANDING) >= 0;
-    }
-
-    private boolean rested(Item item, Duty duty) {
-        if (item.hard().isEmpty()) {
-            return true;
-        }
-        if (duty == Duty.BOTH) {
-            return false;
-        }
-        int other = duty == Duty.A ? 1 : 0;
-        return item.hard().stream().allMatch(m -> hard[other][m.ordinal()] == 0);
-    }
-
-    void add(Item item, Duty duty) {
-        change(item, duty, 1);
-        costs(item, 1);
-    }
-
-    void remove(Item item, Duty duty) {
-        change(item, duty, -1);
-        costs(item, -1);
-    }
-
-    private void costs(Item item, int sign) {
-        for (var thing : item.things()) {
-            int had = things.merge(thing, sign, Integer::sum);
-            grow(Goal.THINGS, sign > 0 && had == 1 ? 1 : sign < 0 && had == 0 ? -1 : 0);
-        }
-        grow(Goal.MINUTES, sign * Math.round(item.fetchSeconds() / 30));
-        grow(Goal.EARLIER, sign * item.place());
-    }
-
-    private void change(Item item, Duty duty, int sign) {
-        chosen += sign;
-        twoSided += item.twoSided() ? sign : 0;
-        int times = (duty.in(0) ? frame.daysOf(0) : 0) + (duty.in(1) ? frame.daysOf(1) : 0);
-        for (int b = 0; b < frame.blocks().size(); b++) {
+    private Part part(Item item) {
+        var in = new ArrayList<Integer>();
+        var cells = new ArrayList<int[]>();
+        for (int b = 0; b < blocks; b++) {
             if (item.window().meets(frame.blocks().get(b))) {
-                block(item, duty, b, sign, times);
-            }
-        }
-        for (int s = 0; s < 2; s++) {
-            if (duty.in(s)) {
-                for (var muscle : item.hard()) {
-                    hard[s][muscle.ordinal()] += sign;
+                in.add(b);
+                for (var side : Side.values()) {
+                    int first = (b * 2 + side.ordinal()) * Muscle.values().length;
+                    var wanted = frame.wanted().getOrDefault(side, Map.of());
+                    item.on(side).forEach((muscle, halves) -> {
+                        if (wanted.containsKey(muscle)) {
+                            cells.add(new int[] {first + muscle.ordinal(), halves * frame.days().size(), wanted.get(muscle)});
+                        }
+                    });
                 }
             }
         }
-        grow(Goal.PINNED, item.pinned() ? sign : 0);
-        amount[Goal.TWO_SIDED.ordinal()] = Math.min(1, twoSided);
-        int g = item.group().ordinal();
-        grow(Goal.VARIETY, step(groups[g], sign, 1));
-        groups[g] += sign;
-    }
-
-    private void block(Item item, Duty duty, int b, int sign, int times) {
-        for (var side : Side.values()) {
-            var own = covered[b][side.ordinal()];
-            item.on(side).forEach((muscle, halves) -> {
-                int before = Math.min(ENOUGH, own[muscle.ordinal()]);
-                own[muscle.ordinal()] += sign * halves * times;
-                grow(Goal.MUSCLES, (long) weight[side.ordinal()][muscle.ordinal()]
-                        * (Math.min(ENOUGH, own[muscle.ordinal()]) - before));
-            });
-        }
-        if (item.turning()) {
-            grow(Goal.TURN, step(turns[b], sign, TURNS_ENOUGH));
-            turns[b] += sign;
-        }
-        int pattern = pattern(item);
-        if (pattern >= 0) {
-            int before = Math.min(PATTERN_ENOUGH, patterns[b][pattern]);
-            patterns[b][pattern] += sign * times;
-            grow(Goal.PATTERNS, Math.min(PATTERN_ENOUGH, patterns[b][pattern]) - before);
-        }
-        for (int s = 0; s < 2; s++) {
-            if (duty.in(s)) {
-                grow(Goal.FILLED, step(count[b][s], sign, frame.filled()));
-                count[b][s] += sign;
-                seconds[b][s] += sign * item.seconds(item.least());
-                floor[b][s] += item.floor() ? sign : 0;
-            }
-        }
-    }
-
-    /** Growth of min(cap, n) when n changes by {@code sign}. */
-    private static int step(int before, int sign, int cap) {
-        return Math.min(cap, before + sign) - Math.min(cap, before);
-    }
-
-    private void grow(Goal goal, long by) {
-        amount[goal.ordinal()] += by;
+        return new Part(in.stream().mapToInt(Integer::intValue).toArray(), cells.stream().mapToInt(c -> c[0]).toArray(),
+                cells.stream().mapToInt(c -> c[1]).toArray(), cells.stream().mapToInt(c -> c[2]).toArray(), pattern(item),
+                item.group().ordinal(), item.seconds(item.least()));
     }
 
     private static int pattern(Item item) {
@@ -193,26 +88,123 @@ final class Tally {
         };
     }
 
-    /** What {@code item} would add to the goals that grow, as score, if it were done in every session: costs are left out. */
-    long gain(Item item) {
-        long before = growing();
-        var duty = frame.sessions() == 1 ? Duty.A : Duty.BOTH;
-        change(item, duty, 1);
-        long after = growing();
-        change(item, duty, -1);
-        return after - before;
+    /** Scored so far on each {@link Goal}; a copy. */
+    long[] amounts() {
+        return amount.clone();
     }
 
-    private long growing() {
-        long score = 0;
-        for (var goal : Goal.values()) {
-            score += goal.cost() ? 0 : scale.of(goal, amount[goal.ordinal()]);
+    /** Whether exercise {@code i} may join without breaking a hard rule. */
+    boolean admits(int i) {
+        var item = items.get(i);
+        if (chosen >= frame.inAll() || item.twoSided() && twoSided >= frame.twoSided()) {
+            return false;
         }
-        return score;
+        for (int b : parts[i].in()) {
+            if (count[b] >= frame.perSession() || crowdedFloor(item, b)
+                    || seconds[b] + parts[i].seconds() > frame.seconds() + 1e-6) {
+                return false;
+            }
+        }
+        return true;
     }
 
-    /** Seconds of session {@code s} in block {@code b}, at least sets. */
-    double seconds(int b, int s) {
-        return seconds[b][s];
+    /** Once standing work leads, a session has one floor exercise, its opener. */
+    private boolean crowdedFloor(Item item, int block) {
+        return item.floor() && floor[block] >= 1 && frame.blocks().get(block).stage().compareTo(Stage.STANDING) >= 0;
+    }
+
+    /**
+     * How many more of the exercises from place {@code from} on there can be at most: by number in all, and in each block by
+     * number and time; those that are not done in a block do not count there.
+     */
+    int places(int from) {
+        int places = Math.min(items.size() - from, frame.inAll() - chosen);
+        for (int b = 0; b < blocks; b++) {
+            int elsewhere = 0;
+            double shortest = Double.POSITIVE_INFINITY;
+            for (int i = from; i < items.size(); i++) {
+                boolean here = items.get(i).window().meets(frame.blocks().get(b));
+                elsewhere += here ? 0 : 1;
+                shortest = here ? Math.min(shortest, parts[i].seconds()) : shortest;
+            }
+            int byTime = (int) Math.min(frame.perSession(), (frame.seconds() - seconds[b] + 1e-6) / shortest);
+            places = Math.min(places, elsewhere + Math.max(0, Math.min(frame.perSession() - count[b], byTime)));
+        }
+        return places;
+    }
+
+    void add(int i) {
+        change(i, 1);
+    }
+
+    void remove(int i) {
+        change(i, -1);
+    }
+
+    private void change(int i, int sign) {
+        var item = items.get(i);
+        var part = parts[i];
+        chosen += sign;
+        twoSided += item.twoSided() ? sign : 0;
+        for (int c = 0; c < part.cells().length; c++) {
+            int cell = part.cells()[c];
+            int before = Math.min(ENOUGH, covered[cell]);
+            covered[cell] += sign * part.adds()[c];
+            grow(Goal.MUSCLES, (long) part.weights()[c] * (Math.min(ENOUGH, covered[cell]) - before));
+        }
+        for (int b : part.in()) {
+            if (item.turning()) {
+                grow(Goal.TURN, step(turns[b], sign, TURNS_ENOUGH));
+                turns[b] += sign;
+            }
+            if (part.pattern() >= 0) {
+                int cell = b * PATTERNS + part.pattern();
+                int before = Math.min(PATTERN_ENOUGH, patterns[cell]);
+                patterns[cell] += sign * frame.days().size();
+                grow(Goal.PATTERNS, Math.min(PATTERN_ENOUGH, patterns[cell]) - before);
+            }
+            grow(Goal.FILLED, step(count[b], sign, frame.filled()));
+            count[b] += sign;
+            seconds[b] += sign * part.seconds();
+            floor[b] += item.floor() ? sign : 0;
+        }
+        grow(Goal.PINNED, item.pinned() ? sign : 0);
+        amount[Goal.TWO_SIDED.ordinal()] = Math.min(1, twoSided);
+        grow(Goal.VARIETY, step(groups[part.group()], sign, 1));
+        groups[part.group()] += sign;
+        grow(Goal.FETCHING, sign * item.fetching());
+        grow(Goal.EARLIER, sign * (item.place() + 1));
+    }
+
+    /** Growth of min(cap, n) when n changes by {@code sign}. */
+    private static int step(int before, int sign, int cap) {
+        return Math.min(cap, before + sign) - Math.min(cap, before);
+    }
+
+    private void grow(Goal goal, long by) {
+        amount[goal.ordinal()] += by;
+    }
+
+    /** What exercise {@code i} alone would add on each goal now, whether it may join or not. */
+    long[] gain(int i) {
+        long[] gain = amount.clone();
+        add(i);
+        for (int g = 0; g < gain.length; g++) {
+            gain[g] = amount[g] - gain[g];
+        }
+        remove(i);
+        return gain;
+    }
+
+    /** Amounts if all exercises from place {@code from} on joined at once: no choice among them scores more on a goal that grows. */
+    long[] withAll(int from) {
+        for (int i = from; i < items.size(); i++) {
+            add(i);
+        }
+        long[] amounts = amounts();
+        for (int i = from; i < items.size(); i++) {
+            remove(i);
+        }
+        return amounts;
     }
 }

@@ -3,7 +3,6 @@ package contrapposto.select;
 import contrapposto.assess.Reason;
 import contrapposto.assess.Reason.Source;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 
@@ -23,24 +22,22 @@ final class WhyNot {
     }
 
     /** A plan with the exercise in it. {@code without} is empty when it was simply added. */
-    private record Other(Optional<Item> without, long score, long[] amounts) { }
+    private record Other(Optional<Item> without, long[] amounts) { }
 
     Reason of(Item item) {
         Optional<Other> best = Optional.empty();
         for (var without : places()) {
-            for (var duty : Duty.values()) {
-                var other = duty == Duty.OUT || frame.sessions() == 1 && duty != Duty.A ? Optional.<Other>empty()
-                        : with(item, duty, without);
-                if (other.isPresent() && (best.isEmpty() || other.get().score() > best.get().score())) {
-                    best = other;
-                }
+            var other = with(item, without);
+            if (other.isPresent() && (best.isEmpty()
+                    || scale.score(other.get().amounts()) > scale.score(best.get().amounts()))) {
+                best = other;
             }
         }
-        return best.map(other -> Reason.of("not-chosen", (other.without().map(w -> "in place of " + w.id() + " it would cost ")
-                        .orElse("added to the plan it would cost "))
+        return best.map(other -> Reason.of("not-chosen", other.without().map(w -> "in place of " + w.id() + " it would cost ")
+                        .orElse("added to the plan it would cost ")
                         + scale.decides(other.amounts(), found.amounts()).words(), Source.SOLVED))
                 .orElse(Reason.of("not-chosen", "it does not fit beside what the coach asked for: minutes, exercises a session or "
-                        + "a day's rest between hard days for the same muscle", Source.SOLVED));
+                        + "two-sided lifts", Source.SOLVED));
     }
 
     private List<Optional<Item>> places() {
@@ -49,17 +46,18 @@ final class WhyNot {
         return places;
     }
 
-    private Optional<Other> with(Item item, Duty duty, Optional<Item> without) {
-        var tally = new Tally(frame, scale);
-        for (var kept : found.chosen()) {
-            if (without.filter(kept::equals).isEmpty()) {
-                tally.add(kept, found.duty(kept));
-            }
+    private Optional<Other> with(Item item, Optional<Item> without) {
+        var items = new ArrayList<>(found.chosen().stream().filter(kept -> without.filter(kept::equals).isEmpty()).toList());
+        items.add(item);
+        var tally = new Tally(frame, items);
+        int last = items.size() - 1;
+        for (int i = 0; i < last; i++) {
+            tally.add(i);
         }
-        if (!tally.admits(item, duty)) {
+        if (!tally.admits(last)) {
             return Optional.empty();
         }
-        tally.add(item, duty);
-        return Optional.of(new Other(without, tally.score(), Arrays.copyOf(tally.amounts(), Goal.values().length)));
+        tally.add(last);
+        return Optional.of(new Other(without, tally.amounts()));
     }
 }
