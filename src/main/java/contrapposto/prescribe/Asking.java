@@ -16,15 +16,15 @@ sealed interface Asking {
     /**
      * Body and load together, as legs bear them.
      *
-     * @param capacity the strain at the estimated 1RM
+     * @param capacity the support moment at the estimated 1RM, N·m
      * @param joint    the one that binds there
      * @param moment   that it bears there, N·m
      */
     record BodyAndLoad(Demand demand, double capacity, BindingJoint joint, double moment) implements Asking {
         @Override
         public OptionalDouble share(double load) {
-            var strain = demand.strain(load);
-            return strain.isPresent() ? OptionalDouble.of(strain.getAsDouble() / capacity) : strain;
+            var support = demand.support(load);
+            return support.isPresent() ? OptionalDouble.of(support.getAsDouble() / capacity) : support;
         }
 
         @Override

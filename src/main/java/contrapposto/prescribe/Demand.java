@@ -63,17 +63,14 @@ final class Demand {
     }
 
     /**
-     * How hard the working leg works under {@code load}: the root of (M ÷ c)² of hip and knee added up, in kg: the effort
-     * that poses are chosen by. It counts body mass and load. Both joints count because another set-up of the same strength
-     * shifts work from one to the other: what only one of them bore in the test would read a raised foot as far too easy or
-     * too hard. Where the same set-up is loaded it rises as the moment of the joint that binds.
+     * The support moment of the working leg under {@code load}: the extensor moments of hip and knee added up, N·m (after
+     * Winter 1980, from memory; the ankle left out). It counts body mass and load. Both joints count because another set-up,
+     * or the pressure a hand's breadth farther forward, shifts work from one to the other and leaves their sum nearly as it
+     * was: what one of them bore in the test would read a raised foot as far too easy or too hard.
      */
-    OptionalDouble strain(double load) {
-        return pose(load).map(pose -> {
-            double hip = scaled(BindingJoint.HIP, pose);
-            double knee = scaled(BindingJoint.KNEE, pose);
-            return OptionalDouble.of(StrictMath.sqrt(hip * hip + knee * knee));
-        }).orElse(OptionalDouble.empty());
+    OptionalDouble support(double load) {
+        return pose(load).map(pose -> OptionalDouble.of(BindingJoint.HIP.moment(pose.mechanics())
+                + BindingJoint.KNEE.moment(pose.mechanics()))).orElse(OptionalDouble.empty());
     }
 
     private double scaled(BindingJoint joint, SolvedPose pose) {
@@ -81,43 +78,43 @@ final class Demand {
     }
 
     /**
-     * The load that asks {@code strain}, to 0.05 kg; never beyond it, so that what rests on the answer asks at most that.
+     * The load that asks {@code wanted} N·m of support, to 0.05 kg; never beyond it, so that what rests on the answer asks at most that.
      * Zero when the body alone asks as much; empty when no load up to 400 kg asks it or a pose is missing on the way.
      */
-    OptionalDouble loadFor(double strain) {
-        var atNothing = strain(0);
-        if (atNothing.isEmpty() || atNothing.getAsDouble() >= strain) {
+    OptionalDouble loadFor(double wanted) {
+        var atNothing = support(0);
+        if (atNothing.isEmpty() || atNothing.getAsDouble() >= wanted) {
             return atNothing.isEmpty() ? atNothing : OptionalDouble.of(0);
         }
         double low = 0;
-        double below = atNothing.getAsDouble() - strain;
+        double below = atNothing.getAsDouble() - wanted;
         double high = FIRST_GUESS;
-        var reached = strain(high);
-        while (reached.isPresent() && reached.getAsDouble() < strain && high < MOST) {
-            double slope = (reached.getAsDouble() - strain - below) / (high - low);
+        var reached = support(high);
+        while (reached.isPresent() && reached.getAsDouble() < wanted && high < MOST) {
+            double slope = (reached.getAsDouble() - wanted - below) / (high - low);
             low = high;
-            below = reached.getAsDouble() - strain;
+            below = reached.getAsDouble() - wanted;
             double ahead = slope > 0 ? low - below / slope * OVERSHOOT + EXACT / 2 : 2 * low;
             high = Math.min(Math.clamp(ahead, low + EXACT, 4 * low), MOST);
-            reached = strain(high);
+            reached = support(high);
         }
-        return reached.isEmpty() || reached.getAsDouble() < strain ? OptionalDouble.empty()
-                : OptionalDouble.of(between(strain, low, below, high, reached.getAsDouble() - strain));
+        return reached.isEmpty() || reached.getAsDouble() < wanted ? OptionalDouble.empty()
+                : OptionalDouble.of(between(wanted, low, below, high, reached.getAsDouble() - wanted));
     }
 
     /** False position on a bracket, Illinois variant: an end that stays put counts half. The light end is the answer. */
-    private double between(double strain, double from, double below, double to, double above) {
+    private double between(double wanted, double from, double below, double to, double above) {
         double low = from;
         double high = to;
         double lowMiss = below;
         double highMiss = above;
         for (int step = 0; step < STEPS && high - low > EXACT; step++) {
             double guess = Math.clamp(low - lowMiss * (high - low) / (highMiss - lowMiss), low + EXACT / 3, high - EXACT / 3);
-            var here = strain(guess);
+            var here = support(guess);
             if (here.isEmpty()) {
                 return low;
             }
-            double miss = here.getAsDouble() - strain;
+            double miss = here.getAsDouble() - wanted;
             if (miss > 0) {
                 high = guess;
                 highMiss = miss;

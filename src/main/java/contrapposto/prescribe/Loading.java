@@ -27,12 +27,13 @@ record Loading(double exact, double load, List<Reason> reasons, Optional<String>
             return Optional.of(bodyAlone(alone.getAsDouble(), band, wanted));
         }
         double exact = asking.loadAt(wanted).orElseGet(() -> heaviestWithin(asking, weights, wanted));
-        double load = weights.roundedDown(exact);
+        double below = weights.roundedDown(exact);
+        double load = below;
         while (load > 0 && (asking.share(load).orElse(Double.POSITIVE_INFINITY) > wanted + 1e-6
                 || asking.bindingShare(load).orElse(Double.POSITIVE_INFINITY) > band.high() + 1e-9)) {
             load = weights.roundedDown(load - 0.01);
         }
-        return Optional.of(load > 0 ? rounded(asking, weights, wanted, exact, load)
+        return Optional.of(load > 0 ? rounded(asking, weights, wanted, exact, load, oneJoint(asking, band, below, load))
                 : tooHeavy(weights, wanted, exact, alone.getAsDouble()));
     }
 
@@ -52,11 +53,21 @@ record Loading(double exact, double load, List<Reason> reasons, Optional<String>
         return new Loading(0, 0, List.of(reason), over ? Optional.of(reason.because()) : Optional.empty());
     }
 
-    private static Loading rounded(Asking asking, Weights weights, double wanted, double exact, double load) {
+    /** Said where the joint that bound in the test alone would pass the band, so that a lighter weight was taken. */
+    private static List<Reason> oneJoint(Asking asking, Range band, double below, double load) {
+        return load >= below ? List.of() : List.of(Reason.of("binding-joint", String.format(Locale.ROOT,
+                "with %s kg the joint that bound in the test would bear %.1f %% of what it then bore, over the top of the band, "
+                        + "%.0f %%: a lighter weight", kilograms(below), 100 * asking.bindingShare(below).orElse(0),
+                100 * band.high()), Source.SOLVED));
+    }
+
+    private static Loading rounded(Asking asking, Weights weights, double wanted, double exact, double load,
+                                   List<Reason> oneJoint) {
         double share = asking.share(load).orElse(0);
         var reasons = new ArrayList<Reason>();
         reasons.add(Reason.of("load-exact", String.format(Locale.ROOT,
                 "%.1f %% of capacity is %.1f kg in this set-up", 100 * wanted, exact), Source.SOLVED));
+        reasons.addAll(oneJoint);
         boolean capped = weights.above(load).isEmpty() && exact > load + 0.05;
         reasons.add(new Reason("load-rounded", String.format(Locale.ROOT,
                 "rounded down to %s kg, %s: %.1f kg less, %.1f %% of capacity in place of %.1f %%", kilograms(load),

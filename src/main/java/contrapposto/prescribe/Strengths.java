@@ -18,7 +18,7 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * Reads each side's strength out of its tests. A leg's capacity is what hip and knee bear at the estimated 1RM in
+ * Reads each side's strength out of its tests. A leg's capacity is what hip and knee bear together at the estimated 1RM in
  * the set-up of the test, named by the joint that binds there; it transfers within its {@link CapacityGroup}, between set-ups of one leg or between set-ups of both, never from
  * one kind to the other: a test of both legs is not split. Arms count the outside load alone and each family its own tests.
  *
@@ -73,7 +73,7 @@ final class Strengths {
     /**
      * One reading of a test: what the set-up would bear once.
      *
-     * @param capacity strain; 0 for an arm
+     * @param capacity support moment of hip and knee, N·m; 0 for an arm
      */
     private record Reading(BindingJoint joint, double moment, double capacity, double oneRepMax) { }
 
@@ -100,11 +100,11 @@ final class Strengths {
     private Optional<Reading> freshReading(Family family, Side side, Test test) {
         double tested = test.load().kilograms();
         var demand = new Demand(bench.asTested(setUps, family, side, test.setup(), tested), bench::solve);
-        var strain = demand.strain(tested);
-        if (strain.isEmpty() || strain.getAsDouble() <= 0) {
+        var support = demand.support(tested);
+        if (support.isEmpty() || support.getAsDouble() <= 0) {
             return Optional.empty();
         }
-        double capacity = strain.getAsDouble() / curve.share(test.reps() + test.inReserve());
+        double capacity = support.getAsDouble() / curve.share(test.reps() + test.inReserve());
         double oneRepMax = demand.loadFor(capacity).orElse(curve.oneRepMax(tested, test.reps(), test.inReserve()));
         var joint = demand.binding(oneRepMax).or(() -> demand.binding(tested)).orElse(BindingJoint.HIP);
         return Optional.of(new Reading(joint, demand.moment(joint, oneRepMax), capacity, oneRepMax));
