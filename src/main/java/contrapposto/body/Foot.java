@@ -49,7 +49,7 @@ record Foot(Side side, Contact contact, Vector3D anchor, double yaw, double pitc
     static Foot onLaces(Side side, Person person, double toeX, double y, double raise) {
         Segments lengths = person.segments();
         double ankle = toeX + (lengths.foot() - lengths.heelToAnkle()) * Degrees.cos(LACES_DOWN)
-                - lengths.ankleHeight() * Degrees.sin(LACES_DOWN);
+                + lengths.ankleHeight() * Degrees.sin(LACES_DOWN);
         return new Foot(side, Contact.LACES,
                 new Vector3D(ankle, y, raise + Segments.LACES_HEIGHT * person.stature()), 180, 0, 0);
     }

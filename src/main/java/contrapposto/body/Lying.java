@@ -148,7 +148,7 @@ final class Lying {
         leg(k, Side.RIGHT, lowKnee, 0.03 * h);
         leg(k, Side.LEFT, highKnee, squeeze ? highKnee - 0.004 * h : 0.075 * h);
         Vector3D neck = k.at(Joint.NECK);
-        k.reach(Side.RIGHT, new Vector3D(0.075 * h, neck.getY() - 0.16 * h, 0.032 * h), new Vector3D(1, -0.2, -0.15),
+        k.reach(Side.RIGHT, new Vector3D(0.075 * h, neck.getY() - 0.16 * h, 0.035 * h), new Vector3D(1, -0.2, 0.12),
                 new Vector3D(-0.45, -1, 0).normalize());
         k.reach(Side.LEFT, new Vector3D(0.195 * h, neck.getY() + 0.19 * h, Segments.PALM_HEIGHT * h), new Vector3D(0.6, 0.2, 1),
                 new Vector3D(0.9, -0.3, -0.05).normalize());

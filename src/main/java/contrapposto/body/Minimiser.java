@@ -29,7 +29,7 @@ final class Minimiser {
             case 0 -> guess;
             case 1 -> new double[] {new BrentOptimizer(1e-9, LAST_STEP).optimize(new MaxEval(EVALUATIONS),
                     GoalType.MINIMIZE, new UnivariateObjectiveFunction(x -> cost.value(new double[] {x})),
-                    new SearchInterval(0, 1, guess[0])).getPoint()};
+                    new SearchInterval(0, 1, Math.clamp(guess[0], 0.01, 0.99))).getPoint()};
             default -> several(cost, guess);
         };
     }
@@ -40,7 +40,7 @@ final class Minimiser {
         Arrays.fill(high, 1);
         try {
             return new BOBYQAOptimizer(2 * n + 1, FIRST_STEP, LAST_STEP).optimize(new MaxEval(EVALUATIONS),
-                    new ObjectiveFunction(cost), GoalType.MINIMIZE, new InitialGuess(guess),
+                    new ObjectiveFunction(cost), GoalType.MINIMIZE, new InitialGuess(inside(guess)),
                     new SimpleBounds(new double[n], high)).getPoint();
         } catch (MathIllegalStateException stalled) {
             double[] found = new SimplexOptimizer(1e-9, 1e-9).optimize(new MaxEval(EVALUATIONS),

@@ -294,8 +294,8 @@ final class StanceTrial {
         return shifted;
     }
 
-    /** The objective: efforts of hips and knees, the wanted lean, and the square of every breach. */
-    double cost() {
+    /** The objective: efforts of hips and knees, the wanted lean, and the squares of every breach times {@code strictness}. */
+    double cost(double strictness) {
         PoseProblem.Effort effort = problem.effort();
         double mass = problem.person().mass();
         Statics statics = statics();
@@ -306,7 +306,7 @@ final class StanceTrial {
             sum += hip * hip + knee * knee;
         }
         double lean = (leanUsed - stance.wantedLean()) / effort.leanScale();
-        return sum + (stance.fold().isPresent() ? 0 : lean * lean) + breaches(MARGIN).penalty();
+        return sum + (stance.fold().isPresent() ? 0 : lean * lean) + strictness * breaches(MARGIN).penalty();
     }
 
     /** What this try breaks, with every limit of an angle tightened by {@code margin} degrees. */

@@ -29,6 +29,8 @@ final class Stances {
     private static final double STEADY_SHARE = 0.35;
     private static final double STAGGERED_SHARE = 0.10;
     private static final double WORKING_SHARE = 0.5;
+    /** A working leg behind the other cannot take half without the other losing the floor. */
+    private static final double BEHIND_SHARE = 0.3;
     /** Reference D3.18: coaching pages say 70 to 90 %, no measurement found. */
     private static final double KICKSTAND_SHARE = 0.7;
 
@@ -181,7 +183,7 @@ final class Stances {
 
     private double hingeShare() {
         return problem.base() instanceof Base.Staggered base && base.rearHeelUp() && base.ahead() == footing.lead()
-                ? KICKSTAND_SHARE : WORKING_SHARE;
+                ? KICKSTAND_SHARE : footing.front().filter(front -> front != footing.lead()).isPresent() ? BEHIND_SHARE : WORKING_SHARE;
     }
 
     private boolean isStaggered() {

@@ -7,9 +7,11 @@ import org.hipparchus.geometry.euclidean.threed.Vector3D;
 
 /** Solves the problems of a body on its feet. */
 final class Upright {
-    /** What may be left of a breach: a hundredth of 2° or of 4 mm. */
-    private static final double SLACK = 0.01;
     private static final int DEPTH_ROUNDS = 7;
+    /** A squat or split squat whose working knee bends less than this is none; over a free foot less will do. */
+    private static final double LEAST_DEPTH = 60;
+    private static final double FREE_FOOT_DEPTH = 20;
+    private static final double DEPTH_STEP = 5;
     /** How far the working knee may bend in a fold, degrees, the first that serves: house. */
     private static final double[] FOLD_KNEES = {25, 40, 60};
 
@@ -64,7 +66,7 @@ final class Upright {
         double knee = Math.min(kneeFlexion, problem.limits().on(lead).kneeFlexion() - 2 * StanceTrial.MARGIN);
         StanceTrial best = bent(knee);
         if (!(problem.base() instanceof Base.Split split)) {
-            return stoppedByFreeFoot(best, knee);
+            return stoppedByLimits(best, knee);
         }
         Side rear = split.front().other();
         double least = rearKneeClear + Segments.KNEE_RADIUS * problem.person().stature();
@@ -81,26 +83,25 @@ final class Upright {
             knee = shallower;
             excess = left;
         }
-        return best;
+        return stoppedByLimits(best, knee);
     }
 
     /** Folded over soft knees; they bend more only where the feet stand too far apart for that. */
     private StanceTrial folded() {
         StanceTrial best = bent(FOLD_KNEES[0]);
-        for (int i = 1; i < FOLD_KNEES.length && best.breaches(0).beyond(SLACK); i++) {
+        for (int i = 1; i < FOLD_KNEES.length && best.breaches(0).beyond(Standing.SLACK); i++) {
             best = bent(FOLD_KNEES[i]);
         }
         return best;
     }
 
-    /** A step down ends where the free foot meets the floor. */
-    private StanceTrial stoppedByFreeFoot(StanceTrial deepest, double knee) {
+    /** Less deep, step by step, while a limit of another joint (or the floor under a free foot) is in the way. */
+    private StanceTrial stoppedByLimits(StanceTrial deepest, double knee) {
         StanceTrial best = deepest;
-        double bend = knee;
-        for (int round = 0; round < 40 && best.breaches(0).beyond(SLACK) && bend > 20
-                && problem.base() instanceof Base.Step; round++) {
-            bend -= 2;
-            best = bent(bend);
+        double least = problem.base() instanceof Base.Step || problem.base() instanceof Base.OneLeg ? FREE_FOOT_DEPTH : LEAST_DEPTH;
+        for (double bend = knee - DEPTH_STEP; best.breaches(0).beyond(Standing.SLACK) && bend >= least; bend -= DEPTH_STEP) {
+            StanceTrial next = bent(bend);
+            best = next.breaches(0).penalty() < best.breaches(0).penalty() ? next : best;
         }
         return best;
     }
@@ -111,14 +112,14 @@ final class Upright {
 
     private StanceTrial best(Position position, double knee) {
         StanceTrial easy = standing.best(Stances.of(problem, position, knee, false), position);
-        return easy.breaches(0).beyond(SLACK)
+        return easy.breaches(0).beyond(Standing.SLACK)
                 ? standing.best(Stances.of(problem, position, knee, true), position) : easy;
     }
 
     private PoseOutcome outcome(StanceTrial start, StanceTrial working, Arms arms) {
         for (StanceTrial trial : List.of(working, start)) {
             Breaches breaches = trial.breaches(0);
-            if (breaches.beyond(SLACK)) {
+            if (breaches.beyond(Standing.SLACK)) {
                 return breaches.worst();
             }
         }
