@@ -9,8 +9,7 @@ import java.util.Optional;
  * The bar of a card: the split pill at full width, open on the left, solid on the right. A side without an exercise
  * is dashed. With one half only the bar is that side's alone, its round end outward.
  */
-record BarSlab(Optional<End> left, Optional<End> right, Optional<End> both, Style letter, double height)
-        implements Slab {
+record BarSlab(Optional<End> left, Optional<End> right, Optional<End> both, Style letter, double height) {
     /** @param present whether there is such a side; if not, its half is dashed and its letter light */
     record End(List<Line> heading, Line order, Style style, Style orderStyle, boolean present) { }
 
@@ -23,23 +22,22 @@ record BarSlab(Optional<End> left, Optional<End> right, Optional<End> both, Styl
     private static final double DASH_OFF = 0.7;
     private static final double CAP_HEIGHT = 0.711;
 
-    @Override
-    public double height(double stretch) {
-        return height;
+    private boolean isSplit() {
+        return left.isPresent() && right.isPresent();
     }
 
-    @Override
-    public void paint(Sheet sheet, double x, double y, double stretch) {
-        double measure = Stock.MEASURE;
-        if (both.isPresent()) {
-            together(sheet, both.get(), x, y);
-        } else if (left.isPresent() && right.isPresent()) {
-            half(sheet, Badge.LEFT, left.get(), x, y, measure / 2, INNER);
-            half(sheet, Badge.RIGHT, right.get(), x + measure / 2, y, measure / 2, OUTER);
-        } else {
-            left.ifPresent(end -> half(sheet, Badge.LEFT, end, x, y, measure, OUTER));
-            right.ifPresent(end -> half(sheet, Badge.RIGHT, end, x, y, measure, OUTER + height / 4));
-        }
+    /** What is read before the left column: the left half, or the whole of a bar for both sides. */
+    void paintLeft(Sheet sheet, double x, double y) {
+        both.ifPresent(end -> together(sheet, end, x, y));
+        left.ifPresent(end -> half(sheet, Badge.LEFT, end, x, y, isSplit() ? Stock.MEASURE / 2 : Stock.MEASURE,
+                isSplit() ? INNER : OUTER));
+    }
+
+    /** What is read before the right column. */
+    void paintRight(Sheet sheet, double x, double y) {
+        double from = isSplit() ? Stock.MEASURE / 2 : 0;
+        right.ifPresent(end -> half(sheet, Badge.RIGHT, end, x + from, y, Stock.MEASURE - from,
+                isSplit() ? OUTER : OUTER + height / 4));
     }
 
     private void half(Sheet sheet, Badge side, End end, double x, double y, double width, double inset) {

@@ -28,24 +28,31 @@ final class CardSetter {
         this.blocks = blocks;
     }
 
-    /** One slab, or in the large print one for each side, each on a page of its own; left lies left. */
+    /**
+     * One slab, or in the large print one for each side; those with drawings have a page of their own, and left lies
+     * left.
+     */
     List<Item> set(Card card) {
         return switch (card.halves()) {
             case Halves.Pair(Half left, Half right) -> desk.large()
-                    ? List.of(item(alone(card, Badge.LEFT, left, List.of()), Start.LEFT_PAGE),
-                            item(alone(card, Badge.RIGHT, right, List.of()), Start.PAGE))
+                    ? List.of(item(alone(card, Badge.LEFT, left, List.of()), start(left, Start.LEFT_PAGE)),
+                            item(alone(card, Badge.RIGHT, right, List.of()), start(right, Start.PAGE)))
                     : List.of(item(pair(card, left, right), Start.FLOW));
             case Halves.Single(Badge side, Half half, String empty, List<Block> why) -> desk.large()
-                    ? List.of(item(alone(card, side, half, why), Start.PAGE))
+                    ? List.of(item(alone(card, side, half, why), start(half, Start.PAGE)))
                     : List.of(item(single(card, side, half, empty, why), Start.FLOW));
             case Halves.Together(Half half) -> desk.large()
-                    ? List.of(item(alone(card, Badge.BOTH, half, List.of()), Start.PAGE))
+                    ? List.of(item(alone(card, Badge.BOTH, half, List.of()), start(half, Start.PAGE)))
                     : List.of(item(together(card, half), Start.FLOW));
         };
     }
 
+    private static Start start(Half half, Start drawn) {
+        return half.blocks().stream().anyMatch(CardSetter::isDrawn) ? drawn : Start.FLOW;
+    }
+
     private static Item item(CardSlab card, Start start) {
-        return new Item(card, 0, false, start);
+        return new Item(card, start == Start.FLOW ? Gaps.CARD : 0, false, start);
     }
 
     private CardSlab pair(Card card, Half left, Half right) {
@@ -105,7 +112,8 @@ final class CardSetter {
 
     private HeadingSlab name(Card card) {
         var style = desk.type().title();
-        var aside = desk.lines(desk.type().body()).broken(card.aside(), Stock.MEASURE / 2);
+        var aside = desk.lines(desk.type().body()).broken(card.aside(),
+                desk.large() ? Stock.MEASURE : Stock.MEASURE / 2);
         var asides = card.aside().isEmpty() ? List.<Line>of() : aside;
         double indent = card.number().isEmpty() ? 0 : desk.gap(NUMBER);
         double used = asides.isEmpty() || desk.large() ? 0 : asides.getFirst().width() + 4;

@@ -17,7 +17,7 @@ record CardSlab(String key, HeadingSlab name, BarSlab bar, Slab body, Optional<S
     private static final double BELOW_RULE = 1.3;
 
     private double top() {
-        return ABOVE_NAME + name.height(0) + bar.height(0) + gap;
+        return ABOVE_NAME + name.height(0) + bar.height() + gap;
     }
 
     @Override
@@ -33,8 +33,13 @@ record CardSlab(String key, HeadingSlab name, BarSlab bar, Slab body, Optional<S
         sheet.across(x, y + Sheet.HEAVY / 2, Stock.MEASURE, Sheet.HEAVY);
         name.paint(sheet, x, y + ABOVE_NAME, stretch);
         double under = y + ABOVE_NAME + name.height(stretch);
-        bar.paint(sheet, x, under, stretch);
-        body.paint(sheet, x, y + top(), stretch);
+        bar.paintLeft(sheet, x, under);
+        if (body instanceof TwoColumns columns) {
+            columns.paint(sheet, x, y + top(), stretch, () -> bar.paintRight(sheet, x, under));
+        } else {
+            bar.paintRight(sheet, x, under);
+            body.paint(sheet, x, y + top(), stretch);
+        }
         double foot = y + top() + body.height(stretch) + ABOVE_RULE;
         band.ifPresent(b -> {
             sheet.across(x, foot, Stock.MEASURE, Sheet.HAIR);

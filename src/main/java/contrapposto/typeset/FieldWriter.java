@@ -110,7 +110,6 @@ final class FieldWriter {
 
     private static PdfStream form(PdfRectangle box, String content) {
         var stream = new PdfStream(content.getBytes(StandardCharsets.US_ASCII));
-        stream.put(PdfName.TYPE, PdfName.XOBJECT);
         stream.put(PdfName.SUBTYPE, PdfName.FORM);
         stream.put(PdfName.BBOX, new PdfRectangle(box.width(), box.height()));
         return stream;

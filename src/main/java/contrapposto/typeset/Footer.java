@@ -7,7 +7,7 @@ import java.util.List;
 /** The line at the foot of a page: plan code and dates at the left; part and page at the right. Never read aloud. */
 record Footer(Desk desk, List<Inline> words) {
     private static final double GAP = 6;
-    private static final double WIDEST_FOLIO = 24;
+    private static final String WIDEST_NUMBER = "88";
 
     private Style style() {
         return desk.type().body();
@@ -19,16 +19,22 @@ record Footer(Desk desk, List<Inline> words) {
 
     /** Height beyond one line, which the live area must give up. */
     double extra() {
-        double room = Stock.MEASURE - GAP - desk.gap(WIDEST_FOLIO);
-        return (left(room).size() - 1) * style().line();
+        return (left(Stock.MEASURE - GAP - count(WIDEST_NUMBER, WIDEST_NUMBER).width()).size() - 1) * style().line();
+    }
+
+    private Line count(String folio, String total) {
+        return desk.lines(style()).single(List.of(Inline.bold(folio), of(total)));
+    }
+
+    private Inline of(String total) {
+        return Inline.plain(" " + desk.wording().of() + " " + total);
     }
 
     /** @param folio printed page number, {@code total} of how many */
     void paint(Sheet sheet, String part, String folio, String total) {
-        var count = List.<Inline>of(Inline.bold(folio), Inline.plain(" " + desk.wording().of() + " " + total));
-        var breaker = desk.lines(style());
-        var bare = breaker.single(count);
-        var named = breaker.single(List.of(Inline.plain(part + "\u00a0\u00a0 "), count.get(0), count.get(1)));
+        var bare = count(folio, total);
+        var named = desk.lines(style()).single(
+                List.of(Inline.plain(part + "\u00a0\u00a0 "), Inline.bold(folio), of(total)));
         boolean fits = left(Stock.MEASURE).getFirst().width() + GAP + named.width() <= Stock.MEASURE;
         var right = fits ? named : bare;
         var lines = left(Stock.MEASURE - GAP - right.width());

@@ -20,8 +20,9 @@ record HeadingSlab(List<Line> lines, Style style, int level, List<Line> aside, S
 
     /** The heading of a page that goes on. */
     HeadingSlab continued(Desk desk) {
+        var smaller = style.size() > desk.type().title().size() ? desk.type().title() : style;
         String words = text() + ", " + desk.wording().continued();
-        return new HeadingSlab(desk.lines(style).broken(words, true, measure), style, level, List.of(), asideStyle,
+        return new HeadingSlab(desk.lines(smaller).broken(words, true, measure), smaller, level, List.of(), asideStyle,
                 measure, false);
     }
 

@@ -27,6 +27,11 @@ record TableSlab(HeadingSlab title, HeadingSlab again, List<Column> columns, Lis
             return tight + (wide - tight) * stretch;
         }
 
+        /** Whether boxes stand in it, beside which single lines are centred. */
+        boolean boxed() {
+            return cells.stream().anyMatch(c -> c instanceof CellBox.Entry || c instanceof CellBox.Dash);
+        }
+
         /** Height of the tallest text, for one top of all first lines. */
         double text() {
             return cells.stream().filter(c -> !(c instanceof CellBox.Side) && !(c instanceof CellBox.Picture))
@@ -122,7 +127,8 @@ record TableSlab(HeadingSlab title, HeadingSlab again, List<Column> columns, Lis
                 boolean heading = cell.words() && (header || i == 0);
                 tags.begin(heading ? "TH" : "TD");
                 tags.cell(heading ? header ? "Column" : "Row" : "", i == 0 ? span : 1);
-                cell.paint(sheet, left, y, width, height, first && titled() ? onTitle(cell) : text);
+                double own = row.boxed() ? (height - cell.height()) / 2 : text;
+                cell.paint(sheet, left, y, width, height, first && titled() ? onTitle(cell) : own);
                 tags.end();
             }
             left += width;

@@ -16,7 +16,13 @@ record TwoColumns(Stack left, Stack right, double second, boolean midline) imple
 
     @Override
     public void paint(Sheet sheet, double x, double y, double stretch) {
+        paint(sheet, x, y, stretch, () -> { });
+    }
+
+    /** @param between paints what is read after the left column and before the right one */
+    void paint(Sheet sheet, double x, double y, double stretch, Runnable between) {
         left.paint(sheet, x, y, stretch);
+        between.run();
         right.paint(sheet, x + second, y, stretch);
         if (midline) {
             double middle = x + Stock.MEASURE / 2;
