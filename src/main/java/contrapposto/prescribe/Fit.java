@@ -15,7 +15,8 @@ import java.util.Optional;
 import java.util.TreeMap;
 
 /**
- * What had to give so that every session of every week fits the minutes: first the longer rest of heavy lifts, then a set
+ * What had to give so that every session of every week fits the minutes: first the longer rest of heavy lifts, then
+ * the further sets of symmetric exercises, then a set
  * of the exercise that comes last, down to two, then the last exercise of that day. Each step is said.
  */
 final class Fit {
@@ -28,6 +29,7 @@ final class Fit {
     private final Map<DayOfWeek, List<Integer>> numbers = new EnumMap<>(DayOfWeek.class);
     private final List<String> said = new ArrayList<>();
     private boolean longRest = true;
+    private boolean moreSets = true;
 
     Fit(Selection selection, int minutes) {
         this.selection = selection;
@@ -37,6 +39,11 @@ final class Fit {
 
     boolean longRest() {
         return longRest;
+    }
+
+    /** Whether exercises that are the same on both sides may get a further set. */
+    boolean moreSets() {
+        return moreSets;
     }
 
     int sets(Chosen chosen) {
@@ -55,6 +62,10 @@ final class Fit {
         }
         if (longRest) {
             longRest = false;
+            return true;
+        }
+        if (moreSets) {
+            moreSets = false;
             return true;
         }
         return shorter(longest.get());

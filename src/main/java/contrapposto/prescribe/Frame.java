@@ -5,22 +5,24 @@ import contrapposto.catalogue.HouseRules.Range;
 import contrapposto.prescribe.Plan.Dose;
 import contrapposto.prescribe.Plan.Week;
 import java.util.OptionalDouble;
+import java.util.function.ToIntFunction;
 
 /**
  * What every dose of an exercise has in common, whatever loads it.
  *
  * @param family what the catalogue says about its dose
- * @param sets   per side and session in a week that is not easy
+ * @param sets   per side and session in a week, if it is not easy
  * @param rest   seconds
  * @param rise   least and greatest rise of the load counted in one step
  * @param slower whether the weight waits until the reps were held twice
  */
-record Frame(Family.Dose family, int sets, int rest, RepCurve curve, Range rise, boolean slower) {
+record Frame(Family.Dose family, ToIntFunction<Week> sets, int rest, RepCurve curve, Range rise, boolean slower) {
     /** Repeats to spare beyond which nobody can judge; more than this is not printed. */
     static final int MOST_RESERVE = 5;
 
     int sets(Week week) {
-        return week.easy() ? Math.max(1, sets - 1) : sets;
+        int full = sets.applyAsInt(week);
+        return week.easy() ? Math.max(1, full - 1) : full;
     }
 
     /** Repeats to spare: as the week has it, in the first week of an exercise at least three. */

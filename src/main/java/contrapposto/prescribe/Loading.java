@@ -17,23 +17,32 @@ import java.util.Optional;
  */
 record Loading(double exact, double load, List<Reason> reasons, Optional<String> warning) {
 
-    /** Empty when no pose carries any load of this set-up, not even none. */
-    static Optional<Loading> of(Asking asking, Weights weights, Range band, double wanted) {
+    /**
+     * Empty when no pose carries any load of this set-up, not even none, and when a heavier weight would not ask more of the
+     * working side, so that no share can say how much it should be.
+     *
+     * @param most to begin with, kg per implement
+     */
+    static Optional<Loading> of(Asking asking, Weights weights, Range band, double wanted, double most) {
         var alone = asking.share(0);
         if (alone.isEmpty()) {
+            return Optional.empty();
+        }
+        double heaviest = asking.share(weights.existing().getLast()).orElse(Double.POSITIVE_INFINITY);
+        if (weights.existing().size() > 1 && heaviest <= alone.getAsDouble()) {
             return Optional.empty();
         }
         if (alone.getAsDouble() >= wanted) {
             return Optional.of(bodyAlone(alone.getAsDouble(), band, wanted));
         }
         double exact = asking.loadAt(wanted).orElseGet(() -> heaviestWithin(asking, weights, wanted));
-        double below = weights.roundedDown(exact);
+        double below = weights.roundedDown(Math.min(exact, most));
         double load = below;
         while (load > 0 && (asking.share(load).orElse(Double.POSITIVE_INFINITY) > wanted + 1e-6
                 || asking.bindingShare(load).orElse(Double.POSITIVE_INFINITY) > band.high() + 1e-9)) {
             load = weights.roundedDown(load - 0.01);
         }
-        return Optional.of(load > 0 ? rounded(asking, weights, wanted, exact, load, oneJoint(asking, band, below, load))
+        return Optional.of(load > 0 ? rounded(asking, weights, wanted, exact, load, most, oneJoint(asking, band, below, load))
                 : tooHeavy(weights, wanted, exact, alone.getAsDouble()));
     }
 
@@ -62,17 +71,19 @@ record Loading(double exact, double load, List<Reason> reasons, Optional<String>
     }
 
     private static Loading rounded(Asking asking, Weights weights, double wanted, double exact, double load,
-                                   List<Reason> oneJoint) {
+                                   double most, List<Reason> oneJoint) {
         double share = asking.share(load).orElse(0);
         var reasons = new ArrayList<Reason>();
         reasons.add(Reason.of("load-exact", String.format(Locale.ROOT,
                 "%.1f %% of capacity is %.1f kg in this set-up", 100 * wanted, exact), Source.SOLVED));
         reasons.addAll(oneJoint);
         boolean capped = weights.above(load).isEmpty() && exact > load + 0.05;
+        String why = most < exact && weights.above(load).stream().findFirst().orElse(exact) > most
+                ? "what the test of the other exercise allows to begin with" : capped
+                ? weights.perHand() < Double.POSITIVE_INFINITY ? "the heaviest within what a hand may hold" : "the heaviest there is"
+                : "a weight that exists";
         reasons.add(new Reason("load-rounded", String.format(Locale.ROOT,
-                "rounded down to %s kg, %s: %.1f kg less, %.1f %% of capacity in place of %.1f %%", kilograms(load),
-                capped ? weights.perHand() < Double.POSITIVE_INFINITY ? "the heaviest within what a hand may hold"
-                        : "the heaviest there is" : "a weight that exists", Math.max(0, exact - load), 100 * share, 100 * wanted),
+                "rounded down to %s kg, %s: %.1f kg less, %.1f %% of capacity in place of %.1f %%", kilograms(load), why, Math.max(0, exact - load), 100 * share, 100 * wanted),
                 Source.PRACTICE, "G1.21: round down after the cap, print both"));
         return new Loading(exact, load, List.copyOf(reasons), Optional.empty());
     }

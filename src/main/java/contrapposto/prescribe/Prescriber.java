@@ -63,6 +63,7 @@ public final class Prescriber {
         private final RepCurve curve;
         private final Sessions sessions;
         private final Map<PoseProblem, Demand> demands = new LinkedHashMap<>();
+        private SideShare shares;
 
         Writing(Selection selection) {
             this.selection = selection;
@@ -99,8 +100,9 @@ public final class Prescriber {
         private record Draft(List<Exercise> exercises, List<Day> days, List<String> warnings) { }
 
         private Draft draft(Fit fit) {
+            shares = new SideShare(selection, fit::sets, fit.moreSets());
             var writer = new SideWriter(selection.setUps(), curve, strengths, this::demand, bench, fit.longRest());
-            var exercises = selection.exercises().stream().map(chosen -> exercise(chosen, writer, fit)).toList();
+            var exercises = selection.exercises().stream().map(chosen -> exercise(chosen, writer)).toList();
             var days = selection.days().stream().map(day -> sessions.day(day, fit.numbers(day), exercises, weeks)).toList();
             return new Draft(exercises, days, writer.warnings());
         }
@@ -109,12 +111,12 @@ public final class Prescriber {
             return demands.computeIfAbsent(problem, key -> new Demand(key, bench::solve));
         }
 
-        private Exercise exercise(Chosen chosen, SideWriter writer, Fit fit) {
+        private Exercise exercise(Chosen chosen, SideWriter writer) {
             var own = weeks.stream().filter(week -> chosen.firstWeek() <= week.number() && week.number() <= chosen.lastWeek())
                     .toList();
             boolean both = chosen.sides() instanceof Sided.Whole<SolvedSetUp>;
             return new Exercise(chosen.number(), chosen.id(), chosen.sides().map(solved -> writer.write(solved, own,
-                    fit.sets(chosen), both)), chosen.insteadId(), chosen.reasons());
+                    week -> shares.sets(chosen, week), both)), chosen.insteadId(), chosen.reasons());
         }
 
         private List<Reason> reasons(Fit fit) {
@@ -130,6 +132,7 @@ public final class Prescriber {
             reasons.add(new Reason("formula", "1RM by " + curve.formula().words() + "; error about " + "10.6 to 13.5 % of the mean in "
                     + "print, so every load is a starting load", Source.PUBLISHED, "A1.12: Hutchins and Gearhart 2010"));
             reasons.addAll(strengths.refused());
+            reasons.addAll(shares.reasons());
             reasons.addAll(fit.reasons());
             assessed.spec().schedule().gate().ifPresent(gate -> reasons.add(Reason.of("gate", "the next stage waits until "
                     + gate.what() + " differs by less than " + gate.differenceUnder() + " " + gate.unit()

@@ -22,6 +22,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
+import java.util.function.ToIntFunction;
 
 /** Writes one side of one exercise: what it can bear, what it is given each week, and why. */
 final class SideWriter {
@@ -61,14 +62,14 @@ final class SideWriter {
 
     /**
      * @param weeks     in which the exercise is done
-     * @param sets      per side and session in a week that is not easy
+     * @param sets      per side and session in a week, if it is not easy
      * @param bothSides whether the set-up serves both sides at once
      */
-    SidePlan write(SolvedSetUp solved, List<Week> weeks, int sets, boolean bothSides) {
+    SidePlan write(SolvedSetUp solved, List<Week> weeks, ToIntFunction<Week> sets, boolean bothSides) {
         var frame = frame(solved, sets);
         var demand = demands.apply(solved.problem());
         var reasons = new ArrayList<Reason>();
-        reasons.add(setsReason(frame));
+        reasons.add(setsReason(sets.applyAsInt(weeks.getFirst())));
         reasons.add(restReason(solved, frame));
         reasons.add(new Reason("tempo", "tempo " + frame.family().tempo() + " (lowering, pause, lifting, in seconds): a means to "
                 + "move under control, not a proven driver", Source.PRACTICE, "B2.5: ACSM 2026"));
@@ -78,7 +79,7 @@ final class SideWriter {
         return weighed.orElseGet(() -> unweighed(solved, frame, weeks, reasons));
     }
 
-    private Frame frame(SolvedSetUp solved, int sets) {
+    private Frame frame(SolvedSetUp solved, ToIntFunction<Week> sets) {
         var dose = solved.family().dose();
         boolean heavy = longRest && legGroup(solved) && !assessed.spec().aims().isEmpty()
                 && assessed.spec().aims().getFirst() == Aim.STRENGTH;
@@ -92,7 +93,7 @@ final class SideWriter {
         var weights = carriesWeight(solved) ? Weights.of(assessed.spec(), solved.setUp().implement(), solved.problem().load())
                 : new Weights(List.of(0.0), Double.POSITIVE_INFINITY);
         var rise = new WeighedRise(frame, strength.asking(), weights, band.range());
-        return Loading.of(strength.asking(), weights, band.range(), rise.firstShare()).map(loading -> {
+        return Loading.of(strength.asking(), weights, band.range(), rise.firstShare(), mostToBegin(solved, strength)).map(loading -> {
             loading.warning().ifPresent(said -> warnings.add(solved.family().id() + " " + solved.side().word() + ": " + said));
             var doses = rise.doses(weeks, loading.load());
             reasons.addAll(strength.reasons());
@@ -105,6 +106,11 @@ final class SideWriter {
             return new SidePlan(posed(solved, firstWeight(doses)), firstWeight(doses), Optional.of(capacity), doses,
                     List.copyOf(reasons));
         });
+    }
+
+    /** The most to begin with, kg per implement: where the capacity comes from another family, what was lifted in its test. */
+    private static double mostToBegin(SolvedSetUp solved, Strength strength) {
+        return strength.mostToBegin() / (solved.setUp().eachHand() ? 2 : 1);
     }
 
     /** The first weight of the weeks, kg; 0 when every week goes without. It is what the card shows in the hand. */
@@ -149,8 +155,8 @@ final class SideWriter {
         return group == CapacityGroup.KNEE_BEND || group == CapacityGroup.HINGE;
     }
 
-    private static Reason setsReason(Frame frame) {
-        return new Reason("sets", frame.sets() + (frame.sets() == 1 ? " set" : " sets") + " a side and session; published: 1 to 3 for "
+    private static Reason setsReason(int sets) {
+        return new Reason("sets", sets + (sets == 1 ? " set" : " sets") + " a side and session; published: 1 to 3 for "
                 + "newcomers, 2 to 3 for strength", Source.PUBLISHED, "B1.5: ACSM 2009; B2.2: ACSM 2026");
     }
 

@@ -11,5 +11,7 @@ import java.util.List;
  * @param moment    that it bears there, N·m
  * @param oneRepMax in the set-up of the test, kg of outside load per implement
  * @param tests     how many sets it rests on
+ * @param mostToBegin outside load, kg in all, that a first week may have; infinite where this very family was tested
  */
-record Strength(Asking asking, BindingJoint joint, double moment, double oneRepMax, int tests, List<Reason> reasons) { }
+record Strength(Asking asking, BindingJoint joint, double moment, double oneRepMax, int tests, double mostToBegin,
+                List<Reason> reasons) { }

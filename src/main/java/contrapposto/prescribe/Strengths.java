@@ -70,6 +70,14 @@ final class Strengths {
                 && (bothSides ? test.side().isEmpty() : test.side().equals(Optional.of(side)))).toList();
     }
 
+    /** Whether one leg carries most: level feet share the work, whatever the hand holds. */
+    private static boolean oneLegged(Family family) {
+        return switch (family.base()) {
+            case SPLIT, STAGGERED, STEP, ONE_LEG, HALF_KNEELING -> true;
+            case LEVEL, TALL_KNEELING, KNEELING_AT_SUPPORT, ALL_FOURS, PLANK, SUPINE, SIDE_LYING, SEATED -> false;
+        };
+    }
+
     /**
      * One reading of a test: what the set-up would bear once.
      *
@@ -81,14 +89,16 @@ final class Strengths {
         return sourceOf(solved.family(), solved.side(), bothSides).flatMap(family -> {
             var used = of(family.id(), solved.side(), bothSides);
             var readings = used.stream().flatMap(test -> legReading(family, solved.side(), test).stream()).toList();
-            return readings.isEmpty() ? Optional.empty() : Optional.of(legStrength(solved, demand, family, readings));
+            double lifted = used.stream().mapToDouble(test -> test.load().kilograms()).max().orElse(0);
+            return readings.isEmpty() ? Optional.empty() : Optional.of(legStrength(solved, demand, family, readings, lifted));
         });
     }
 
     /** The family itself when it was tested, else the first tested one of its group in catalogue order. */
     private Optional<Family> sourceOf(Family family, Side side, boolean bothSides) {
         var group = new ArrayList<>(List.of(family));
-        setUps.catalogue().families().stream().filter(other -> other.group() == family.group()).forEach(group::add);
+        setUps.catalogue().families().stream().filter(other -> other.group() == family.group()
+                && oneLegged(other) == oneLegged(family)).forEach(group::add);
         return group.stream().filter(other -> !of(other.id(), side, bothSides).isEmpty()).findFirst();
     }
 
@@ -110,16 +120,19 @@ final class Strengths {
         return Optional.of(new Reading(joint, demand.moment(joint, oneRepMax), capacity, oneRepMax));
     }
 
-    private Strength legStrength(SolvedSetUp solved, Demand demand, Family tested, List<Reading> readings) {
+    private Strength legStrength(SolvedSetUp solved, Demand demand, Family tested, List<Reading> readings,
+                                 double lifted) {
         var median = median(readings);
         var reasons = new ArrayList<Reason>();
         reasons.add(estimate(tested, median, readings.size(), median.moment()));
-        if (!tested.id().equals(solved.family().id())) {
+        boolean transferred = !tested.id().equals(solved.family().id());
+        if (transferred) {
             reasons.add(new Reason("capacity-transfer", "no test of " + solved.family().id() + " itself: the capacity found in "
-                    + tested.id() + " is used, the same kind of movement", Source.HOUSE, "house-rules: capacity groups"));
+                    + tested.id() + " is used, the same kind of movement; the first weight is at most the "
+                    + "heaviest lifted in that test, " + Loading.kilograms(lifted) + " kg", Source.HOUSE, "house-rules: capacity groups"));
         }
         return new Strength(new Asking.BodyAndLoad(demand, median.capacity(), median.joint(), median.moment()), median.joint(), median.moment(),
-                median.oneRepMax(), readings.size(), List.copyOf(reasons));
+                median.oneRepMax(), readings.size(), transferred ? lifted : Double.POSITIVE_INFINITY, List.copyOf(reasons));
     }
 
     private Optional<Strength> arm(SolvedSetUp solved, boolean bothSides, BindingJoint joint) {
@@ -132,7 +145,7 @@ final class Strengths {
         double posed = Demand.mass(solved.problem().load());
         double moment = posed > 0 ? joint.moment(solved.pose().mechanics()) * median.oneRepMax() / posed : 0;
         return Optional.of(new Strength(new Asking.LoadOnly(median.oneRepMax()), joint, moment, median.oneRepMax(),
-                readings.size(), List.of(estimate(solved.family(), median, readings.size(), moment))));
+                readings.size(), Double.POSITIVE_INFINITY, List.of(estimate(solved.family(), median, readings.size(), moment))));
     }
 
     /**
