@@ -2,12 +2,16 @@ package contrapposto.illustrate;
 
 import contrapposto.body.Action;
 import contrapposto.body.ArmTask;
+import contrapposto.body.Base;
 import contrapposto.body.PoseProblem;
 import java.util.Locale;
 
 /** What the working position is called under its sketch; the words themselves belong to the templates. */
 public enum WorkingWord {
-    DOWN, UP, PRESS, PULL, REACH, BEND, STRAIGHTEN, SQUEEZE, WALK;
+    DOWN, UP, PRESS, PULL, REACH, BEND, STRAIGHTEN, SQUEEZE, WALK, TURN, HOLD;
+
+    /** From here on a turn of the ribs is what one does, degrees. */
+    private static final double LEAST_TURN = 10;
 
     public String word() {
         return name().toLowerCase(Locale.ROOT);
@@ -23,11 +27,17 @@ public enum WorkingWord {
             case Action.PressUp a -> UP;
             case Action.Squeeze a -> SQUEEZE;
             case Action.Walk a -> WALK;
-            case Action.ArmsMove a -> of(SetUpWishes.task(problem, problem.working()));
+            case Action.ArmsMove a when problem.base() instanceof Base.OneLeg -> HOLD;
+            case Action.ArmsMove a -> of(SetUpWishes.task(problem, problem.working()), turns(a) ? TURN : HOLD);
         };
     }
 
-    private static WorkingWord of(ArmTask task) {
+    private static boolean turns(Action.ArmsMove moves) {
+        return StrictMath.abs(moves.workingTurn() - moves.startTurn()) >= LEAST_TURN;
+    }
+
+    /** @param resting the word where the arm itself does nothing */
+    private static WorkingWord of(ArmTask task, WorkingWord resting) {
         return switch (task) {
             case ArmTask.Press t -> PRESS;
             case ArmTask.Pull t -> PULL;
@@ -35,15 +45,15 @@ public enum WorkingWord {
             case ArmTask.Extend t -> STRAIGHTEN;
             case ArmTask.Overhead t -> PRESS;
             case ArmTask.Reach t -> REACH;
-            case ArmTask.Hang t -> REACH;
-            case ArmTask.Rest t -> REACH;
-            case ArmTask.AtChest t -> REACH;
-            case ArmTask.AtShoulder t -> REACH;
-            case ArmTask.OnSupport t -> REACH;
-            case ArmTask.Planted t -> REACH;
+            case ArmTask.Hang t -> resting;
+            case ArmTask.Rest t -> resting;
+            case ArmTask.AtChest t -> resting;
+            case ArmTask.AtShoulder t -> resting;
+            case ArmTask.OnSupport t -> resting;
+            case ArmTask.Planted t -> resting;
             case ArmTask.DrawBack t -> PULL;
-            case ArmTask.Flat t -> REACH;
-            case ArmTask.Pillow t -> REACH;
+            case ArmTask.Flat t -> resting;
+            case ArmTask.Pillow t -> resting;
         };
     }
 }
