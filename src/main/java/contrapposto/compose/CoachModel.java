@@ -59,7 +59,8 @@ record CoachModel(List<Agreement> agreements, List<Statement> finding, String ve
     /** @param kind avoid, load or range */
     record Restriction(String kind, String what, String sides, String to, Optional<String> until, String because) { }
 
-    record LeftOut(String name, List<Statement> why) { }
+    /** @param names of the families that fell away for the same reasons */
+    record LeftOut(List<String> names, List<Statement> why) { }
 
     record Plot(String id, String number, String name) { }
 
@@ -70,8 +71,9 @@ record CoachModel(List<Agreement> agreements, List<Statement> finding, String ve
         var told = plan.exercises().stream().map(e -> ReasonsModel.of(words, e)).toList();
         var shared = Shared.among(told);
         var exercises = told.stream().map(e -> e.without(shared.stream().map(Shared::statement).toList())).toList();
-        var leftOut = new ArrayList<LeftOut>();
-        plan.leftOut().forEach((id, reasons) -> leftOut.add(new LeftOut(words.name(id), Statement.of(reasons))));
+        var byReason = new LinkedHashMap<List<Statement>, List<String>>();
+        plan.leftOut().forEach((id, reasons) -> byReason.computeIfAbsent(Statement.of(reasons), fresh -> new ArrayList<>()).add(words.name(id)));
+        var leftOut = byReason.entrySet().stream().map(e -> new LeftOut(e.getValue(), e.getKey())).toList();
         var plots = plan.exercises().stream()
                 .filter(e -> e.sides().values().stream().anyMatch(s -> s.doses().stream().anyMatch(d -> d.load().isPresent() && d.load().getAsDouble() > 0)))
                 .map(e -> new Plot(e.id(), Integer.toString(e.number()), words.name(e.id()))).toList();

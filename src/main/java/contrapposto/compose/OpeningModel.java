@@ -10,7 +10,6 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 
 /**
  * What the first page says, as finished words.
@@ -78,7 +77,7 @@ record OpeningModel(String title, String name, String code, String made, String 
             var training = words.plan().days().stream().filter(d -> d.day() == day).findFirst();
             days.add(new DayModel(words.units().weekday(day), words.units().shortWeekday(day), training.isPresent(),
                     training.map(d -> minutes(words, d)).orElse(""),
-                    training.map(d -> d.numbers().stream().sorted().map(n -> Integer.toString(n)).collect(Collectors.joining(", "))).orElse("")));
+                    training.map(d -> words.units().numbers(d.numbers())).orElse("")));
         }
         return days;
     }

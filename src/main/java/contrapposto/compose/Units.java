@@ -9,6 +9,8 @@ import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
 import java.time.format.TextStyle;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
 
@@ -99,6 +101,23 @@ record Units(UnitSystem system, Locale locale) {
     String signedDegrees(double degrees) {
         String size = decimal(Math.abs(degrees), 0);
         return (size.equals("0") ? "" : degrees < 0 ? MINUS : "+") + size + "°";
+    }
+
+    /** Numbers in order, runs of three or more joined: {@code 1–3, 5, 8}. */
+    String numbers(List<Integer> numbers) {
+        var sorted = numbers.stream().sorted().distinct().toList();
+        var runs = new ArrayList<String>();
+        for (int from = 0, to; from < sorted.size(); from = to + 1) {
+            to = from;
+            while (to + 1 < sorted.size() && sorted.get(to + 1) == sorted.get(to) + 1) {
+                to++;
+            }
+            if (to - from < 2) {
+                to = from;
+            }
+            runs.add(to == from ? sorted.get(from).toString() : sorted.get(from) + "–" + sorted.get(to));
+        }
+        return String.join(", ", runs);
     }
 
     /** A signed moment: {@code +12 N·m}. */

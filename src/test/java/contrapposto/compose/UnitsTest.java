@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import contrapposto.quantity.UnitSystem;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
@@ -53,6 +54,13 @@ class UnitsTest {
         assertEquals("23", metric.from(LocalDate.of(2026, 3, 23), LocalDate.of(2026, 3, 29)));
         assertEquals("30 March", metric.from(LocalDate.of(2026, 3, 30), LocalDate.of(2026, 4, 5)).replace('\u00a0', ' '));
         assertEquals("28 December 2026", metric.from(LocalDate.of(2026, 12, 28), LocalDate.of(2027, 1, 3)).replace('\u00a0', ' '));
+    }
+
+    @Test
+    void runs_of_exercise_numbers_are_joined() {
+        assertEquals("1–3, 5, 7, 8", metric.numbers(List.of(8, 1, 2, 3, 5, 7)));
+        assertEquals("1–8", metric.numbers(List.of(1, 2, 3, 4, 5, 6, 7, 8)));
+        assertEquals("1, 2, 4", metric.numbers(List.of(1, 2, 4)));
     }
 
     @Test
