@@ -20,10 +20,10 @@ import org.apache.pdfbox.text.TextPosition;
  * A PDF read back through its structure tree, as a screen reader would: elements with their kind, text, alternative
  * text and kids, in reading order. Knows nothing of how the file was made.
  */
-final class PdfTables {
+public final class PdfTables {
     /** One structure element; {@code text} is that of all it holds, in order. */
-    record Element(String kind, String text, String alt, List<Element> kids) {
-        List<Element> all(String wanted) {
+    public record Element(String kind, String text, String alt, List<Element> kids) {
+        public List<Element> all(String wanted) {
             var found = new ArrayList<Element>();
             collect(wanted, found);
             return found;
@@ -40,7 +40,7 @@ final class PdfTables {
     private PdfTables() { }
 
     /** The whole tree under one root. */
-    static Element read(byte[] pdf) throws IOException {
+    public static Element read(byte[] pdf) throws IOException {
         try (PDDocument document = Loader.loadPDF(pdf)) {
             var texts = new LinkedHashMap<COSDictionary, Map<Integer, String>>();
             for (PDPage page : document.getPages()) {
