@@ -59,7 +59,10 @@ record MeasureModel(String kind, String value, String side, String other, String
                     length(action instanceof Action.HeelRise ? "balls-raise" : "feet-raise", raise, Side.LEFT);
                     length("heels", width, Side.LEFT);
                 }
-                case Base.Step(var up, var box, var width) -> length("step", box, up);
+                case Base.Step(var up, var box, var width) -> {
+                    length("step", box, up);
+                    length("width", width, up);
+                }
                 case Base.OneLeg(var standing) -> word("one-leg", standing);
                 case Base.HalfKneeling(var down, var width) -> {
                     word("half-kneeling", down);
@@ -69,9 +72,18 @@ record MeasureModel(String kind, String value, String side, String other, String
                     word("tall-kneeling", Side.LEFT);
                     length("knees", width, Side.LEFT);
                 }
-                case Base.KneelingAtSupport(var height, var width) -> length("kneel-support", height, Side.LEFT);
-                case Base.AllFours(var width) -> word("all-fours", Side.LEFT);
-                case Base.Plank(var left, var right, var width, var onKnees) -> plank(left, right, onKnees);
+                case Base.KneelingAtSupport(var height, var width) -> {
+                    length("kneel-support", height, Side.LEFT);
+                    length("knees", width, Side.LEFT);
+                }
+                case Base.AllFours(var width) -> {
+                    word("all-fours", Side.LEFT);
+                    length("hands-width", width, Side.LEFT);
+                }
+                case Base.Plank(var left, var right, var width, var onKnees) -> {
+                    plank(left, right, onKnees);
+                    length("hands-width", width, Side.LEFT);
+                }
                 case Base.Supine(var raise, var width) -> {
                     length("heels-raise", raise, Side.LEFT);
                     if (raise <= SLIGHT) {
@@ -80,7 +92,10 @@ record MeasureModel(String kind, String value, String side, String other, String
                     length("feet-width", width, Side.LEFT);
                 }
                 case Base.SideLying(var below) -> word("side-lying", below);
-                case Base.Seated(var height, var width) -> length("seat", height, Side.LEFT);
+                case Base.Seated(var height, var width) -> {
+                    length("seat", height, Side.LEFT);
+                    length("feet-width", width, Side.LEFT);
+                }
             }
         }
 

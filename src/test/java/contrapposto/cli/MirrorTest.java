@@ -51,7 +51,8 @@ class MirrorTest {
                 map.forEach((k, v) -> {
                     if (!OWN.contains(k.toString())) {
                         boolean vector = VECTORS.contains(key) || VECTORS.contains(k.toString());
-                        turned.put(swapped(k.toString()), mirrored(v, vector ? "at" : k.toString()));
+                        String name = k.toString().equals("left-share") ? "left-share" : swapped(k.toString());
+                        turned.put(name, mirrored(v, vector ? "at" : k.toString()));
                     }
                 });
                 yield turned;
@@ -60,6 +61,7 @@ class MirrorTest {
                     List.of(list.get(0), -y.doubleValue(), list.get(2));
             case List<?> list -> list.stream().map(item -> mirrored(item, key)).toList();
             case Number number when ANTISYMMETRIC.contains(key) -> -number.doubleValue();
+            case Number share when key.equals("left-share") -> 1 - share.doubleValue();
             case String text -> swapped(text);
             default -> value;
         };
@@ -74,12 +76,21 @@ class MirrorTest {
         });
     }
 
+    private static List<String> sorted(List<?> reasons) {
+        return reasons.stream().map(r -> new TreeMap<Object, Object>((Map<?, ?>) r).toString()).sorted().toList();
+    }
+
     private static void compare(Object expected, Object actual, String path, List<String> differences) {
         switch (expected) {
             case Map<?, ?> map when actual instanceof Map<?, ?> other -> {
                 map.forEach((k, v) -> compare(v, other.get(k), path + "/" + k, differences));
                 other.keySet().stream().filter(k -> !OWN.contains(k.toString()) && !map.containsKey(k))
                         .forEach(k -> differences.add(path + "/" + k + " is only in the mirror"));
+            }
+            case List<?> list when path.endsWith("/reasons") && actual instanceof List<?> other -> {
+                if (!sorted(list).equals(sorted(other))) {      // reasons speak of left before right
+                    differences.add(path + ": " + sorted(list) + " against " + sorted(other));
+                }
             }
             case List<?> list when actual instanceof List<?> other && list.size() == other.size() -> {
                 for (int i = 0; i < list.size(); i++) {
