@@ -9,9 +9,12 @@ package contrapposto.select;
 enum Goal {
     PINNED("what the coach asked for"),
     TWO_SIDED("keeping one two-sided lift"),
+    PHASE("the stance phase that each side is to train"),
     MUSCLES("the wanted muscles of each side"),
+    RIBS("opening the ribs of each side that move less"),
     TURN("the turn toward the landing side"),
     PATTERNS("squat, hinge, push and pull under load"),
+    STANDING("work on the feet, where the plan has come to it"),
     FILLED("a full session"),
     VARIETY("variety"),
     FETCHING("few equipment changes and little time lost"),

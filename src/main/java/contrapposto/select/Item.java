@@ -16,6 +16,8 @@ import java.util.Set;
  * @param window   first and last week it may be done in
  * @param left     muscles of the left side, 2 where a set counts fully, 1 where it counts one half
  * @param right    the same of the right side
+ * @param phased   the sides whose wanted phase of stance it trains
+ * @param ribs     the sides whose short ribs it opens
  * @param turning  whether it turns the trunk toward the landing side
  * @param loaded   whether a weight is held or pulled
  * @param twoSided a two-sided lift under load, which is rationed
@@ -28,7 +30,7 @@ import java.util.Set;
  * @param pinned   asked for by the coach
  */
 record Item(int place, String id, Stage stage, CapacityGroup group, Window window, Map<Muscle, Integer> left,
-            Map<Muscle, Integer> right, boolean turning, boolean loaded, boolean twoSided, Set<Muscle> hard,
+            Map<Muscle, Integer> right, Set<Side> phased, Set<Side> ribs, boolean turning, boolean loaded, boolean twoSided, Set<Muscle> hard,
             Set<String> things, double fetchSeconds, double setSeconds, int least, int most, boolean pinned) {
     /** Weeks, both included, from 1. */
     record Window(int first, int last) {
@@ -54,7 +56,8 @@ record Item(int place, String id, Stage stage, CapacityGroup group, Window windo
 
     /** Whether a plan with {@code other} and without this one gets better by the exchange, whatever else is in it. */
     boolean standsInFor(Item other) {
-        return (pinned || !other.pinned) && (turning || !other.turning) && twoSided == other.twoSided && floor() == other.floor()
+        return (pinned || !other.pinned) && (turning || !other.turning) && phased.containsAll(other.phased) && ribs.containsAll(other.ribs)
+                && onFeet() == other.onFeet() && twoSided == other.twoSided && floor() == other.floor()
                 && group == other.group && (loaded || !other.loaded) && window.equals(other.window)
                 && covers(left, other.left) && covers(right, other.right) && seconds(least) <= other.seconds(other.least)
                 && fetching() <= other.fetching() && place < other.place;
@@ -67,6 +70,10 @@ record Item(int place, String id, Stage stage, CapacityGroup group, Window windo
     /** Half minutes to set up and one for each thing to fetch: what it costs besides its sets. */
     long fetching() {
         return Math.round(fetchSeconds / 30) + things.size();
+    }
+
+    boolean onFeet() {
+        return stage.compareTo(Stage.STANDING) >= 0;
     }
 
     boolean floor() {

@@ -2,6 +2,7 @@ package contrapposto.select;
 
 import contrapposto.catalogue.CapacityGroup;
 import contrapposto.catalogue.Family;
+import contrapposto.catalogue.Family.Ribs;
 import contrapposto.catalogue.Family.Toward;
 import contrapposto.catalogue.HouseRules.Band;
 import contrapposto.catalogue.Implement;
@@ -59,7 +60,8 @@ final class Items {
         int most = Math.min(band.sets(), family.dose().sets());
         double fetch = SessionTime.seconds(family.dose(), rounds(sides), 0);
         return new Item(place, family.id(), family.stage(), family.group(), stages.window(family.stage(), pinned || tested),
-                muscles(sides, Side.LEFT), muscles(sides, Side.RIGHT), turns(family), loaded, twoSided,
+                muscles(sides, Side.LEFT), muscles(sides, Side.RIGHT), phased(sides), ribs(family, sides),
+                turns(family), loaded, twoSided,
                 loaded && family.stage().compareTo(Stage.STANDING) >= 0 ? direct(sides) : Set.of(), things(sides), fetch,
                 SessionTime.seconds(family.dose(), rounds(sides), 1) - fetch, Math.min(SETS_THAT_COUNT, most), most, pinned);
     }
@@ -71,6 +73,29 @@ final class Items {
 
     private boolean turns(Family family) {
         return setUps.assessed().landing().isPresent() && family.turn().toward() != Toward.NONE;
+    }
+
+    /** Sides on which the solved phase is one that the side is to train; a symmetric set-up trains no side's phase. */
+    private Set<Side> phased(Sided<SolvedSetUp> sides) {
+        var phased = EnumSet.noneOf(Side.class);
+        for (var side : Side.values()) {
+            if (!(sides instanceof Sided.Whole) && sides.has(side)
+                    && sides.on(side).phase().filter(setUps.assessed().target(side).phases()::contains).isPresent()) {
+                phased.add(side);
+            }
+        }
+        return Collections.unmodifiableSet(phased);
+    }
+
+    /** Sides whose wanted ribs the family opens while that side works. */
+    private Set<Side> ribs(Family family, Sided<SolvedSetUp> sides) {
+        var ribs = EnumSet.noneOf(Side.class);
+        for (var side : Side.values()) {
+            if (family.ribs() != Ribs.NEITHER && sides.has(side) && setUps.assessed().target(side).ribs() == family.ribs()) {
+                ribs.add(side);
+            }
+        }
+        return Collections.unmodifiableSet(ribs);
     }
 
     /** Half sets of a round for one side: its own work and what the other side's work adds. */

@@ -10,7 +10,7 @@ import java.util.List;
  */
 record Scale(List<Goal> order, long[] unit) {
     /** More than any plan can score on each goal, in the order of {@link Goal}: the product stays below 2^63. */
-    private static final long[] ROOM = {9, 2, 2048, 17, 33, 25, 12, 256, 1024};
+    private static final long[] ROOM = {9, 2, 17, 2048, 9, 17, 33, 17, 25, 12, 256, 1024};
 
     static Scale of(List<Aim> aims) {
         var order = new ArrayList<>(List.of(Goal.PINNED, Goal.TWO_SIDED));
@@ -33,7 +33,7 @@ record Scale(List<Goal> order, long[] unit) {
 
     private static List<Goal> group(Aim aim) {
         return switch (aim) {
-            case SIDE_TO_SIDE_MOVEMENT -> List.of(Goal.MUSCLES, Goal.TURN);
+            case SIDE_TO_SIDE_MOVEMENT -> List.of(Goal.PHASE, Goal.MUSCLES, Goal.RIBS, Goal.TURN);
             case STRENGTH -> List.of(Goal.PATTERNS);
         };
     }

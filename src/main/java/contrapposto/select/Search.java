@@ -12,7 +12,8 @@ import java.util.stream.IntStream;
  *
  * <ul>
  * <li>on each goal that grows it gains at most what all open exercises would add together, and at most the sum of as many
- * largest single gains as there are places left (the goals are submodular);
+ * largest single gains as there are places left (the goals are submodular), and no more over all goals together than as
+ * many largest whole gains;
  * <li>if that only equals the best found, it needs at least so many more exercises to get there, and pays at least the
  * cheapest so many;
  * <li>an exercise is not taken while another is out that could stand in for it everywhere at no more cost.
@@ -105,29 +106,40 @@ final class Search {
         if (bestScore == Long.MIN_VALUE) {
             return false;
         }
-        int places = tally.places(depth);
-        int open = items.size() - depth;
-        long[] all = tally.withAll(depth);
-        long[][] gains = new long[Goal.values().length][open];
-        for (int i = 0; i < open; i++) {
-            long[] gain = tally.gain(depth + i);
+        int[] open = open(depth);
+        int places = tally.places(open);
+        long[] all = tally.withAll(open);
+        long[] reach = tally.amounts();
+        long single = scale.score(reach);
+        long[][] gains = new long[reach.length][open.length];
+        long[] whole = new long[open.length];
+        for (int i = 0; i < open.length; i++) {
+            long[] gain = tally.gain(open[i]);
+            whole[i] = scale.score(gain);
             for (int g = 0; g < gains.length; g++) {
                 gains[g][i] = gain[g];
             }
         }
+        Arrays.sort(whole);
         for (long[] ofGoal : gains) {
             Arrays.sort(ofGoal);
         }
-        long[] reach = tally.amounts();
         for (int more = 0; more <= places; more++) {
             for (int g = 0; g < gains.length && more > 0; g++) {
                 reach[g] = Goal.of(g).cost() ? reach[g] + gains[g][more - 1]
-                        : Math.min(all[g], reach[g] + gains[g][open - more]);
+                        : Math.min(all[g], reach[g] + gains[g][open.length - more]);
             }
-            if (scale.score(reach) > bestScore) {
+            single += more > 0 ? whole[open.length - more] : 0;
+            if (Math.min(single, scale.score(reach)) > bestScore) {
                 return false;
             }
         }
         return true;
+    }
+
+    /** Exercises still to be decided that may yet be taken. */
+    private int[] open(int depth) {
+        return IntStream.range(depth, items.size())
+                .filter(i -> betters.get(i).stream().allMatch(better -> better >= depth || now[better])).toArray();
     }
 }

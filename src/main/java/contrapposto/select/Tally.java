@@ -17,6 +17,9 @@ final class Tally {
     static final int ENOUGH = 4;
     static final int TURNS_ENOUGH = 4;
     static final int PATTERN_ENOUGH = 2;
+    /** Exercises of a side that train its phase, and exercises on the feet, from which more do not count. */
+    static final int PHASE_ENOUGH = 2;
+    static final int STANDING_ENOUGH = 4;
     private static final int PATTERNS = 4;
 
     private final Frame frame;
@@ -26,6 +29,9 @@ final class Tally {
     private final int[] covered;
     private final int[] turns;
     private final int[] patterns;
+    private final int[] phased;
+    private final int[] ribs;
+    private final int[] standing;
     private final int[] count;
     private final double[] seconds;
     private final int[] floor;
@@ -51,6 +57,9 @@ final class Tally {
         covered = new int[blocks * 2 * Muscle.values().length];
         turns = new int[blocks];
         patterns = new int[blocks * PATTERNS];
+        phased = new int[blocks * 2];
+        ribs = new int[blocks * 2];
+        standing = new int[blocks];
         count = new int[blocks];
         seconds = new double[blocks];
         floor = new int[blocks];
@@ -114,15 +123,15 @@ final class Tally {
     }
 
     /**
-     * How many more of the exercises from place {@code from} on there can be at most: by number in all, and in each block by
-     * number and time; those that are not done in a block do not count there.
+     * How many more of these exercises there can be at most: by number in all, and in each block by number and time; those
+     * that are not done in a block do not count there.
      */
-    int places(int from) {
-        int places = Math.min(items.size() - from, frame.inAll() - chosen);
+    int places(int[] open) {
+        int places = Math.min(open.length, frame.inAll() - chosen);
         for (int b = 0; b < blocks; b++) {
             int elsewhere = 0;
             double shortest = Double.POSITIVE_INFINITY;
-            for (int i = from; i < items.size(); i++) {
+            for (int i : open) {
                 boolean here = items.get(i).window().meets(frame.blocks().get(b));
                 elsewhere += here ? 0 : 1;
                 shortest = here ? Math.min(shortest, parts[i].seconds()) : shortest;
@@ -156,6 +165,20 @@ final class Tally {
             if (item.turning()) {
                 grow(Goal.TURN, step(turns[b], sign, TURNS_ENOUGH));
                 turns[b] += sign;
+            }
+            for (var side : item.phased()) {
+                int cell = b * 2 + side.ordinal();
+                grow(Goal.PHASE, step(phased[cell], sign, PHASE_ENOUGH));
+                phased[cell] += sign;
+            }
+            for (var side : item.ribs()) {
+                int cell = b * 2 + side.ordinal();
+                grow(Goal.RIBS, step(ribs[cell], sign, 1));
+                ribs[cell] += sign;
+            }
+            if (item.onFeet()) {
+                grow(Goal.STANDING, step(standing[b], sign, STANDING_ENOUGH));
+                standing[b] += sign;
             }
             if (part.pattern() >= 0) {
                 int cell = b * PATTERNS + part.pattern();
@@ -196,13 +219,13 @@ final class Tally {
         return gain;
     }
 
-    /** Amounts if all exercises from place {@code from} on joined at once: no choice among them scores more on a goal that grows. */
-    long[] withAll(int from) {
-        for (int i = from; i < items.size(); i++) {
+    /** Amounts if all of these joined at once: no choice among them scores more on a goal that grows. */
+    long[] withAll(int[] open) {
+        for (int i : open) {
             add(i);
         }
         long[] amounts = amounts();
-        for (int i = from; i < items.size(); i++) {
+        for (int i : open) {
             remove(i);
         }
         return amounts;

@@ -9,6 +9,7 @@ import contrapposto.catalogue.Phase;
 import contrapposto.quantity.Side;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 
@@ -50,7 +51,7 @@ final class Argument {
         }
         if (setUp.handSupport() != SetUp.Support.NONE) {
             reasons.add(Reason.of("hand-support", "one hand on the " + setUp.handSupport().name()
-                    .toLowerCase(java.util.Locale.ROOT) + ": balance comes first", Source.PRACTICE));
+                    .toLowerCase(Locale.ROOT) + ": balance comes first", Source.PRACTICE));
         }
         muscles(best).ifPresent(reasons::add);
         if (q.symmetric()) {
@@ -80,24 +81,41 @@ final class Argument {
     private Optional<Reason> phase(Mechanics m) {
         return judge.phase(m).map(phase -> {
             String found = "at the working depth the " + q.side().word() + " shin is at " + Wording.degrees(m.shinWorking())
-                    + ", at the start at " + Wording.degrees(m.shinStart());
-            return q.target().phases().size() != 1 ? Reason.of("stance-phase", found + ": "
-                    + (phase == Phase.EARLY_TO_MID ? "early to mid" : "mid to late")
-                    + " stance; the pelvis is square, so either will do", Source.SOLVED)
-                    : Reason.of("stance-phase", wantedPhase() + ": " + found + share(m)
-                    + (judge.phaseMiss(m) > 0 ? "; " + Wording.plainDegrees(judge.phaseMiss(m))
-                    + " short of what is wanted" : ""), Source.SOLVED);
+                    + ", at the start at " + Wording.degrees(m.shinStart()) + share(m);
+            String said = q.target().phases().size() != 1 ? found + ": " + words(phase)
+                    + " stance; the pelvis is square, so either will do"
+                    : "the " + q.side().word() + " side is to train " + words(q.target().phases().getFirst()) + " stance, "
+                    + wantedShin() + ": " + found + fallsShort(m);
+            return Reason.of("stance-phase", said, Source.SOLVED);
         });
     }
 
-    private String wantedPhase() {
-        long vertical = Math.round(q.rules().shinVertical());
-        return switch (q.target().phases().getFirst()) {
-            case EARLY_TO_MID -> "the " + q.side().word() + " side is to train early to mid stance, shin about vertical (within "
-                    + vertical + "°)";
-            case MID_TO_LATE -> "the " + q.side().word() + " side is to train mid to late stance, shin tilted forward (over "
-                    + 2 * vertical + "°)";
+    private static String words(Phase phase) {
+        return switch (phase) {
+            case EARLY_TO_MID -> "early to mid";
+            case MID_TO_LATE -> "mid to late";
         };
+    }
+
+    private String wantedShin() {
+        long vertical = Math.round(q.rules().shinVertical());
+        if (q.hinges()) {
+            return "told in a hinge by the pressure, which is kept under the "
+                    + Posing.zone(q).name().toLowerCase(Locale.ROOT).replace('_', ' ');
+        }
+        return switch (q.target().phases().getFirst()) {
+            case EARLY_TO_MID -> "shin about vertical (within " + vertical + "°)";
+            case MID_TO_LATE -> "shin tilted forward (over " + 2 * vertical + "°)";
+        };
+    }
+
+    private String fallsShort(Mechanics m) {
+        double vertical = q.rules().shinVertical();
+        double off = q.hinges() ? 0 : switch (q.target().phases().getFirst()) {
+            case EARLY_TO_MID -> Math.abs(m.shinWorking()) - vertical;
+            case MID_TO_LATE -> 2 * vertical - m.shinWorking();
+        };
+        return off <= 0 ? "" : "; " + Wording.plainDegrees(off) + " off what is wanted";
     }
 
     private String share(Mechanics m) {
@@ -151,7 +169,7 @@ final class Argument {
 
     /** The price of a weight on the working side, said openly. */
     private Optional<Reason> sameSide(Trial.Held held) {
-        if (!q.judgedByShin() || !held.setUp().loadHand().equals(Optional.of(q.side())) || held.load() == 0) {
+        if (!q.standsOnALeg() || !held.setUp().loadHand().equals(Optional.of(q.side())) || held.load() == 0) {
             return Optional.empty();
         }
         double spared = held.load() * GRAVITY * q.person().segments().shoulderSpacing() / 2;
@@ -212,7 +230,7 @@ final class Argument {
         words.add(s.count() == 0 ? "no weight" : s.loadHand().map(h -> "weight in the " + h.word() + " hand")
                 .orElse(s.eachHand() ? "a weight in each hand" : "one weight in both hands"));
         if (s.handSupport() != SetUp.Support.NONE) {
-            words.add("a hand on the " + s.handSupport().name().toLowerCase(java.util.Locale.ROOT));
+            words.add("a hand on the " + s.handSupport().name().toLowerCase(Locale.ROOT));
         }
         if (s.pulley().metres() > 0) {
             words.add("pulley at " + Wording.cm(s.pulley().metres()));
@@ -229,7 +247,9 @@ final class Argument {
                     + Wording.percent(workingShare(best.mechanics())) + " to " + Wording.percent(workingShare(richer.mechanics()));
             case TURN -> " would help the turn";
             case PRESSURE -> " would bring the pressure to the heel";
-            case SAFETY, LINE, MUSCLES, LOAD, STEADINESS, THINGS, ORDER -> " would make it better";
+            case LOAD -> " would load it";
+            case SAFETY -> " would make it safer";
+            case LINE, MUSCLES, STEADINESS, THINGS, ORDER -> " would make it better";
         };
         return thing + gain;
     }

@@ -151,13 +151,24 @@ final class Choice {
             var richer = new Choice(q.with(thing.equipment()), solver).field().ranked().stream().findFirst();
             if (richer.isPresent()) {
                 var decisive = richer.get().judgement().decidedBy(best.judgement());
-                boolean better = richer.get().judgement().compareTo(best.judgement()) < 0;
-                if (better && decisive.compareTo(Criterion.STEADINESS) < 0) {
-                    return Optional.of(new Argument(q, judge).lack(thing.words(), best, richer.get(), decisive));
+                int promise = judge.promise(richer.get().setUp()).compareTo(judge.promise(best.setUp()));
+                boolean better = promise < 0 || promise == 0 && richer.get().judgement().compareTo(best.judgement()) < 0
+                        && decisive.compareTo(Criterion.STEADINESS) < 0;
+                if (better) {
+                    return Optional.of(new Argument(q, judge).lack(thing.words(), best, richer.get(), promise < 0
+                            ? firstOf(best, richer.get()) : decisive));
                 }
             }
         }
         return Optional.empty();
+    }
+
+    /** The criterion of the promise on which the richer set-up is better. */
+    private Criterion firstOf(Tried best, Tried richer) {
+        var one = judge.promise(best.setUp());
+        var other = judge.promise(richer.setUp());
+        return one.safety() != other.safety() ? Criterion.SAFETY : one.load() != other.load() ? Criterion.LOAD
+                : one.turn() != other.turn() ? Criterion.TURN : Criterion.PRESSURE;
     }
 
     Optional<SolvedSetUp> resolve(SolvedSetUp chosen, double kg) {

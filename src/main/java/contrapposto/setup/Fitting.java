@@ -47,7 +47,7 @@ final class Fitting {
         if (q.wish().stance().isPresent()) {
             return solve(open.withStance(q.wish().stance().get().metres()));
         }
-        return q.judgedByShin() ? stance(open) : solve(open.withStance(usualStance(q)));
+        return q.standsOnALeg() ? stance(open) : solve(open.withStance(usualStance(q)));
     }
 
     /** Middle of the family's range, to a centimetre. */

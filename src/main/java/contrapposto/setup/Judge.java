@@ -9,6 +9,7 @@ import contrapposto.catalogue.Muscle;
 import contrapposto.catalogue.Phase;
 import contrapposto.quantity.Side;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -54,17 +55,29 @@ final class Judge {
         return wanted && setUp.handSupport() == SetUp.Support.NONE ? 1 : 0;
     }
 
-    /** The phase that a shin angle trains; empty where the shin does not tell. */
+    /**
+     * The phase that a pose trains: by its shin at working depth; in a hinge, whose shin hardly moves, by the zone that the
+     * foot's pressure is kept in. Empty where no leg stands.
+     */
     Optional<Phase> phase(Mechanics m) {
-        if (!q.judgedByShin() || Double.isNaN(m.shinWorking())) {
+        if (!q.standsOnALeg() || Double.isNaN(m.shinWorking())) {
             return Optional.empty();
         }
-        return Optional.of(m.shinWorking() <= q.rules().shinVertical() ? Phase.EARLY_TO_MID : Phase.MID_TO_LATE);
+        var byShin = m.shinWorking() <= q.rules().shinVertical() ? Phase.EARLY_TO_MID : Phase.MID_TO_LATE;
+        return Optional.of(!q.hinges() ? byShin : switch (Posing.zone(q)) {
+            case HEEL -> Phase.EARLY_TO_MID;
+            case BALL -> Phase.MID_TO_LATE;
+            case WHOLE_SOLE -> byShin;
+        });
+    }
+
+    private Optional<Phase> wanted() {
+        return q.target().phases().stream().findFirst();
     }
 
     /** Degrees between the solved shin and the wanted window; 0 inside it, or where either phase will do. */
     double phaseMiss(Mechanics m) {
-        if (phase(m).isEmpty() || q.target().phases().size() != 1) {
+        if (phase(m).isEmpty() || q.target().phases().size() != 1 || q.hinges() && phase(m).equals(wanted())) {
             return 0;
         }
         double vertical = q.rules().shinVertical();
@@ -108,18 +121,23 @@ final class Judge {
         return loadTurn(m) + stagger(setUp) + shift(setUp);
     }
 
-    /** What a set-up is worth before any pose is solved: safety, the preferred weight, the turn that its hand promises. */
+    /**
+     * What a set-up is worth before any pose is solved: safety, the preferred weight, the turn that its hand promises, and
+     * the wedge, which is a rule for the pressure and not a solved effect.
+     */
     Promise promise(SetUp setUp) {
-        return new Promise(safety(setUp), load(setUp), promisedTurn(setUp) + stagger(setUp) + shift(setUp));
+        return new Promise(safety(setUp), load(setUp), promisedTurn(setUp) + stagger(setUp) + shift(setUp),
+                pressure(setUp));
     }
 
     /** Smaller is better, the first difference decides. */
-    record Promise(double safety, double load, double turn) implements Comparable<Promise> {
+    record Promise(double safety, double load, double turn, double pressure) implements Comparable<Promise> {
+        private static final Comparator<Promise> ORDER = Comparator.comparingDouble(Promise::safety)
+                .thenComparingDouble(Promise::load).thenComparingDouble(Promise::turn).thenComparingDouble(Promise::pressure);
+
         @Override
         public int compareTo(Promise other) {
-            int bySafety = Double.compare(safety, other.safety);
-            int byLoad = Double.compare(load, other.load);
-            return bySafety != 0 ? bySafety : byLoad != 0 ? byLoad : Double.compare(turn, other.turn);
+            return ORDER.compare(this, other);
         }
     }
 

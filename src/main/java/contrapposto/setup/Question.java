@@ -4,6 +4,7 @@ import contrapposto.assess.Assessed;
 import contrapposto.assess.Assessed.Target;
 import contrapposto.assess.Role;
 import contrapposto.body.Person;
+import contrapposto.catalogue.CapacityGroup;
 import contrapposto.catalogue.Family;
 import contrapposto.catalogue.Family.BaseKind;
 import contrapposto.catalogue.Family.Sides;
@@ -55,13 +56,18 @@ record Question(Assessed assessed, HouseRules rules, Family family, Side side, T
         return target.role();
     }
 
-    /** Whether the shin of a leg that stands says which part of stance is trained. */
-    boolean judgedByShin() {
+    /** Whether a leg stands, so that a part of stance is trained. */
+    boolean standsOnALeg() {
         return family.works() == Works.LEG && !symmetric() && switch (family.base()) {
             case SPLIT, STAGGERED, STEP, ONE_LEG -> true;
             case LEVEL, HALF_KNEELING, TALL_KNEELING, KNEELING_AT_SUPPORT, ALL_FOURS, PLANK, SUPINE, SIDE_LYING, SEATED ->
                     false;
         };
+    }
+
+    /** Whether the trunk folds over a shin that hardly moves, so that the foot's pressure tells the phase and not the shin. */
+    boolean hinges() {
+        return family.group() == CapacityGroup.HINGE;
     }
 
     /** Whether one foot is set ahead of the other while both carry: that turns the pelvis toward the foot behind. */

@@ -203,6 +203,14 @@ class SearchTest {
             for (var group : List.of(CapacityGroup.KNEE_BEND, CapacityGroup.HINGE, CapacityGroup.PRESS, CapacityGroup.PULL)) {
                 sums[Goal.PATTERNS.ordinal()] += Math.min(2, days * here.stream().filter(i -> i.loaded() && i.group() == group).count());
             }
+            for (var side : Side.values()) {
+                sums[Goal.PHASE.ordinal()] += Math.min(2, here.stream().filter(i -> i.phased().contains(side)).count());
+            }
+            for (var side : Side.values()) {
+                sums[Goal.RIBS.ordinal()] += here.stream().anyMatch(i -> i.ribs().contains(side)) ? 1 : 0;
+            }
+            sums[Goal.STANDING.ordinal()] += Math.min(4, here.stream().filter(i -> i.stage() == Stage.STANDING
+                    || i.stage() == Stage.INTEGRATED).count());
             sums[Goal.FILLED.ordinal()] += Math.min(frame.filled(), here.size());
         }
         return Arrays.stream(Goal.values()).mapToLong(g -> scale.of(g, sums[g.ordinal()])).sum();
@@ -247,10 +255,19 @@ class SearchTest {
                 }
             }
             items.add(new Item(i, "family-" + i, stage, CapacityGroup.values()[random.nextInt(9)], window, muscles(random),
-                    muscles(random), random.nextBoolean(), loaded, random.nextInt(4) == 0, loaded ? hard(random) : Set.of(), things,
+                    muscles(random), some(random), some(random), random.nextBoolean(), loaded, random.nextInt(4) == 0, loaded ? hard(random) : Set.of(), things,
                     30 + 30 * random.nextInt(3), 100 + random.nextInt(200), 2, 3, random.nextInt(6) == 0));
         }
         return items;
+    }
+
+    private static Set<Side> some(Random random) {
+        return switch (random.nextInt(4)) {
+            case 0 -> EnumSet.allOf(Side.class);
+            case 1 -> EnumSet.of(Side.LEFT);
+            case 2 -> EnumSet.of(Side.RIGHT);
+            default -> EnumSet.noneOf(Side.class);
+        };
     }
 
     private static Map<Muscle, Integer> muscles(Random random) {

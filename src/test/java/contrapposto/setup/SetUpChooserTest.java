@@ -12,10 +12,16 @@ import contrapposto.catalogue.CatalogueReader;
 import contrapposto.catalogue.HouseRules;
 import contrapposto.catalogue.HouseRulesReader;
 import contrapposto.catalogue.Phase;
+import contrapposto.check.CheckedSpec.Equipment;
+import contrapposto.check.CheckedSpec.Measure;
+import contrapposto.check.CheckedSpec.Restriction;
 import contrapposto.check.CheckedSpec.Turned;
 import contrapposto.quantity.Side;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
 import org.junit.jupiter.api.Test;
@@ -97,6 +103,102 @@ class SetUpChooserTest {
         var drives = sides.on(landing.other());
         assertEquals(Optional.of(landing.other()), drives.setUp().frontFoot());
         assertEquals(Optional.of(landing.other()), drives.setUp().loadHand());
+    }
+
+    @ParameterizedTest
+    @EnumSource(names = {"LEFT", "RIGHT"})
+    void a_staggered_hinge_lands_on_the_foot_behind_with_its_heel_raised_and_drives_on_the_foot_ahead(Turned turned) {
+        var landing = landing(turned);
+        var sides = chosen(Specs.turned(turned), "staggered-deadlift").usable().get("staggered-deadlift");
+        var lands = sides.on(landing);
+        assertEquals(Optional.of(landing.other()), lands.setUp().frontFoot());
+        assertEquals(Optional.of(landing), lands.setUp().wedgeFoot());
+        assertTrue(lands.setUp().heelWedge().metres() > 0);
+        assertEquals(Optional.of(landing.other()), lands.setUp().loadHand());
+        var drives = sides.on(landing.other());
+        assertEquals(Optional.of(landing.other()), drives.setUp().frontFoot());
+        assertEquals(Optional.of(landing.other()), drives.setUp().loadHand());
+        assertEquals(0, drives.setUp().heelWedge().metres());
+    }
+
+    @ParameterizedTest
+    @EnumSource(names = {"LEFT", "RIGHT"})
+    void what_opens_ribs_or_turns_is_done_on_the_side_that_needs_it_alone(Turned turned) {
+        var landing = landing(turned);
+        var usable = chosen(Specs.turned(turned), "raised-hand-push-up", "supported-curl", "triceps-extension").usable();
+        assertEquals(List.of(landing), usable.get("raised-hand-push-up").sides());
+        assertTrue(usable.get("raised-hand-push-up").on(landing).setUp().raise().metres() > 0);
+        assertEquals(List.of(landing), usable.get("supported-curl").sides());
+        assertEquals(Optional.of(landing), usable.get("supported-curl").on(landing).setUp().loadHand());
+        assertEquals(List.of(landing.other()), usable.get("triceps-extension").sides());
+    }
+
+    @Test
+    void a_square_pelvis_does_what_turns_on_both_sides() {
+        var usable = chosen(Specs.turned(Turned.SQUARE), "raised-hand-push-up", "supported-curl").usable();
+        usable.values().forEach(sides -> assertEquals(List.of(Side.LEFT, Side.RIGHT), sides.sides()));
+    }
+
+    @Test
+    void without_a_box_the_best_there_is_says_what_would_help() {
+        var gym = Specs.gym();
+        var bare = new Equipment(gym.dumbbells(), false, List.of(), List.of(), Optional.empty(), List.of(), Optional.empty(),
+                List.of(), Set.of());
+        var sides = chosen(Specs.turned(Turned.RIGHT).equipped(bare), "split-squat").usable().get("split-squat");
+        assertEquals(0, sides.on(Side.LEFT).setUp().frontRaise().metres());
+        assertTrue(sides.on(Side.LEFT).lacks().orElse("").startsWith("a step 10 to 15 cm high"), () -> "" + sides.on(Side.LEFT).lacks());
+        assertTrue(sides.on(Side.RIGHT).lacks().orElse("").contains("bench or box"), () -> "" + sides.on(Side.RIGHT).lacks());
+    }
+
+    @Test
+    void a_restriction_takes_away_only_the_side_it_names_and_only_while_it_lasts() {
+        var knee = new Restriction.Avoid("kneeling", Set.of(Side.RIGHT), Optional.of(Specs.START.plusWeeks(8)), "bruised kneecap");
+        var over = new Restriction.Avoid("kneeling", Set.of(Side.RIGHT), Optional.of(Specs.START.minusDays(1)), "healed");
+        var free = chosen(Specs.turned(Turned.RIGHT), "half-kneeling-press").usable().get("half-kneeling-press");
+        var kept = chosen(Specs.turned(Turned.RIGHT).restricted(over), "half-kneeling-press").usable();
+        assertEquals(free.sides(), kept.get("half-kneeling-press").sides());
+        var limited = chosen(Specs.turned(Turned.RIGHT).restricted(knee), "half-kneeling-press");
+        for (var side : limited.usable().containsKey("half-kneeling-press")
+                ? limited.usable().get("half-kneeling-press").sides() : List.<Side>of()) {
+            var setUp = limited.usable().get("half-kneeling-press").on(side).setUp();
+            assertEquals(Side.LEFT, setUp.frontFoot().orElseThrow().other(), "only the left knee is down");
+        }
+        var reasons = limited.refused().getOrDefault("half-kneeling-press", Map.of()).values().stream().flatMap(List::stream)
+                .toList();
+        assertTrue(reasons.stream().anyMatch(r -> r.because().contains("bruised kneecap")), reasons::toString);
+    }
+
+    @Test
+    void a_stiff_ankle_is_never_asked_for_more_than_it_has_less_five_degrees() {
+        var stiff = new Measure("ankle dorsiflexion", 20, 20, "deg");
+        var setUps = chosen(Specs.turned(Turned.RIGHT).measured(stiff), "split-squat");
+        var sides = setUps.usable().get("split-squat");
+        for (var side : sides.values()) {
+            assertTrue(side.pose().mechanics().shinWorking() <= 15.1, () -> "shin " + side.pose().mechanics().shinWorking());
+        }
+    }
+
+    @Test
+    void the_older_raise_a_rear_foot_only_with_a_hand_on_something_steady() {
+        var alone = chosen(Specs.turned(Turned.RIGHT).aged(OptionalInt.of(70)), "split-squat").usable().get("split-squat");
+        assertEquals(0, alone.on(Side.RIGHT).setUp().rearRaise().metres(), "nothing to hold on to");
+        var gym = Specs.gym();
+        var chair = new Equipment(gym.dumbbells(), false, gym.kettlebells(), List.of(), Optional.empty(), gym.boxes(), gym.bench(),
+                List.of(), Set.of("chair"));
+        var held = chosen(Specs.turned(Turned.RIGHT).aged(OptionalInt.of(70)).equipped(chair), "split-squat").usable()
+                .get("split-squat");
+        held.values().forEach(side -> assertEquals(SetUp.Support.CHAIR, side.setUp().handSupport()));
+    }
+
+    @Test
+    void the_runner_up_says_what_it_lost_on() {
+        var sides = chosen(Specs.turned(Turned.RIGHT), "split-squat").usable().get("split-squat");
+        sides.values().forEach(side -> {
+            var next = side.runnerUp().orElseThrow();
+            assertFalse(next.summary().isBlank());
+            assertFalse(next.lostOn().isBlank());
+            assertFalse(next.setUp().equals(side.setUp()));
+        });
     }
 
     @Test
