@@ -138,6 +138,9 @@ record ReasonsModel(String id, String number, String name, String kind, String p
             var first = side.doses().getFirst();
             side.capacity().ifPresent(capacity -> {
                 add("capacity", units.moment(capacity.moment()), capacity.joint());
+                if (capacity.together() > capacity.moment()) {
+                    add("capacity-together", units.moment(capacity.together()), "");
+                }
                 add("one-rep-max", units.mass(capacity.oneRepMax()), capacity.formula());
                 add("load-exact", units.mass(tenths(capacity.exactLoad())), "");
             });

@@ -141,6 +141,7 @@ record SideTree(UnitSystem units) {
         var tree = new LinkedHashMap<String, Object>();
         tree.put("joint", capacity.joint());
         known(tree, "moment-nm", capacity.moment());
+        known(tree, "together-nm", capacity.together());
         tree.put("one-rep-max-kg", kilograms(capacity.oneRepMax(), units));
         tree.put("exact-load-kg", kilograms(capacity.exactLoad(), units));
         tree.put("formula", capacity.formula());

@@ -72,12 +72,13 @@ public record Plan(Assessed assessed, Catalogue catalogue, Side firstSide, Local
     /**
      * @param joint   hip, knee, shoulder or elbow: the one with the largest |M|/c
      * @param moment  N·m at the estimated 1RM in the set-up of the test
+     * @param together N·m of hip and knee added up there, of which the shares of a leg are; for an arm the same as {@code moment}
      * @param oneRepMax kg, outside load
      * @param exactLoad kg per implement for its first week before rounding down to a weight that exists
      * @param error   printed with the estimate: how far off it may be, as a share of it
      * @param tests   sets it rests on
      */
-    public record Capacity(String joint, double moment, double oneRepMax, double exactLoad, String formula,
+    public record Capacity(String joint, double moment, double together, double oneRepMax, double exactLoad, String formula,
                            double error, int tests) { }
 
     /**

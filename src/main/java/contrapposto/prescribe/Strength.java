@@ -9,9 +9,10 @@ import java.util.List;
  * @param asking    share and load of the set-up that is to be loaded
  * @param joint     the one that binds at the estimated 1RM
  * @param moment    that it bears there, N·m
+ * @param together  of hip and knee there, N·m; for an arm as {@code moment}
  * @param oneRepMax in the set-up of the test, kg of outside load per implement
  * @param tests     how many sets it rests on
  * @param mostToBegin outside load, kg in all, that a first week may have; infinite where this very family was tested
  */
-record Strength(Asking asking, BindingJoint joint, double moment, double oneRepMax, int tests, double mostToBegin,
+record Strength(Asking asking, BindingJoint joint, double moment, double together, double oneRepMax, int tests, double mostToBegin,
                 List<Reason> reasons) { }

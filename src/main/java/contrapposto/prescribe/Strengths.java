@@ -132,7 +132,7 @@ final class Strengths {
                     + "heaviest lifted in that test, " + Loading.kilograms(lifted) + " kg", Source.HOUSE, "house-rules: capacity groups"));
         }
         return new Strength(new Asking.BodyAndLoad(demand, median.capacity(), median.joint(), median.moment()), median.joint(), median.moment(),
-                median.oneRepMax(), readings.size(), transferred ? lifted : Double.POSITIVE_INFINITY, List.copyOf(reasons));
+                median.capacity(), median.oneRepMax(), readings.size(), transferred ? lifted : Double.POSITIVE_INFINITY, List.copyOf(reasons));
     }
 
     private Optional<Strength> arm(SolvedSetUp solved, boolean bothSides, BindingJoint joint) {
@@ -144,7 +144,7 @@ final class Strengths {
         var median = median(readings);
         double posed = Demand.mass(solved.problem().load());
         double moment = posed > 0 ? joint.moment(solved.pose().mechanics()) * median.oneRepMax() / posed : 0;
-        return Optional.of(new Strength(new Asking.LoadOnly(median.oneRepMax()), joint, moment, median.oneRepMax(),
+        return Optional.of(new Strength(new Asking.LoadOnly(median.oneRepMax()), joint, moment, moment, median.oneRepMax(),
                 readings.size(), Double.POSITIVE_INFINITY, List.of(estimate(solved.family(), median, readings.size(), moment))));
     }
 

@@ -7,7 +7,7 @@ package contrapposto.select;
  * simply add up.
  */
 enum Goal {
-    PINNED("what the coach asked for"),
+    PINNED("what the coach asked for or tested"),
     TWO_SIDED("keeping one two-sided lift"),
     PHASE("the stance phase that each side is to train"),
     MUSCLES("the wanted muscles of each side"),

@@ -51,15 +51,15 @@ final class Items {
     }
 
     private Item item(int place, Family family, Sided<SolvedSetUp> sides) {
-        boolean pinned = spec().choices().include().contains(family.id());
         boolean tested = spec().assessment().tests().stream().anyMatch(t -> t.exercise().equals(family.id()));
+        boolean pinned = tested || spec().choices().include().contains(family.id());
         boolean loaded = sides.values().stream().anyMatch(s -> s.setUp().count() > 0
                 && s.setUp().implement() != Implement.BODY_WEIGHT);
         boolean twoSided = family.sides() == Family.Sides.BOTH
                 && (family.group() == CapacityGroup.KNEE_BEND || family.group() == CapacityGroup.HINGE);
         int most = Math.min(band.sets(), family.dose().sets());
         double fetch = SessionTime.seconds(family.dose(), rounds(sides), 0);
-        return new Item(place, family.id(), family.stage(), family.group(), stages.window(family.stage(), pinned || tested),
+        return new Item(place, family.id(), family.stage(), family.group(), stages.window(family.stage(), pinned),
                 muscles(sides, Side.LEFT), muscles(sides, Side.RIGHT), phased(sides), ribs(family, sides),
                 turns(family), loaded, twoSided,
                 loaded && family.stage().compareTo(Stage.STANDING) >= 0 ? direct(sides) : Set.of(), things(sides), fetch,

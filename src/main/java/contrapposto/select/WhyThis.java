@@ -21,7 +21,7 @@ final class WhyThis {
     List<Reason> of(Item item) {
         var reasons = new ArrayList<Reason>();
         if (item.pinned()) {
-            reasons.add(Reason.of("included", "asked for by the coach", Source.COACH));
+            reasons.add(Reason.of("included", "asked for or tested by the coach", Source.COACH));
         }
         for (var side : Side.values()) {
             var covered = setUps.assessed().target(side).muscles().stream().filter(item.on(side)::containsKey)
