@@ -3,11 +3,13 @@ package contrapposto.compose;
 import contrapposto.prescribe.Plan;
 import contrapposto.quantity.Side;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /**
- * The week tables: one a day, or one a day and run of eight weeks. Widths are finished, in mm.
+ * The week tables: one for all days that do the same, or one for them and a run of eight weeks. Widths are finished, in mm.
  *
  * @param unit of the weights
  */
@@ -18,7 +20,7 @@ record WeeksModel(String unit, List<Table> tables) {
     private static final double BADGE = 11;
     private static final double WIDEST = 23.2;
 
-    /** @param key as {@code mon} */
+    /** @param key of the first of its days, as {@code mon} */
     record Table(String day, String key, String nameWidth, String badgeWidth, List<Column> columns, List<Exercise> exercises) { }
 
     record Column(String number, String date, String spare, boolean easy, String width) { }
@@ -55,19 +57,32 @@ record WeeksModel(String unit, List<Table> tables) {
         var made = new ArrayList<Table>();
         for (int from = 0; from < weeks.size(); from += each) {
             var run = weeks.subList(from, Math.min(weeks.size(), from + each));
-            words.plan().days().forEach(day -> table(words, day, run).ifPresent(made::add));
+            alike(words.plan().days()).forEach(days -> table(words, days, run).ifPresent(made::add));
         }
         return new WeeksModel(words.units().massUnit(), made);
     }
 
-    private static Optional<Table> table(PlanWords words, Plan.Day day, List<Plan.Week> run) {
+    /** Days that do the same exercises, in the order of their first day. */
+    private static List<List<Plan.Day>> alike(List<Plan.Day> days) {
+        var byNumbers = new LinkedHashMap<List<Integer>, List<Plan.Day>>();
+        days.forEach(day -> byNumbers.computeIfAbsent(day.numbers(), key -> new ArrayList<>()).add(day));
+        return List.copyOf(byNumbers.values());
+    }
+
+    private static String named(PlanWords words, List<Plan.Day> days) {
+        return days.size() == 1 ? words.units().weekday(days.getFirst().day())
+                : days.stream().map(day -> words.units().shortWeekday(day.day())).collect(Collectors.joining(", "));
+    }
+
+    private static Optional<Table> table(PlanWords words, List<Plan.Day> days, List<Plan.Week> run) {
+        var day = days.getFirst();
         double width = Math.min(WIDEST, (MEASURE - NAME - BADGE) / run.size());
         double name = MEASURE - BADGE - width * run.size();
         var columns = run.stream().map(w -> new Column(Integer.toString(w.number()), words.units().shortDay(w.starts()),
                 Integer.toString(w.inReserve()), w.easy(), millimetres(width))).toList();
         var exercises = day.numbers().stream().map(words::exercise).map(e -> exercise(words, e, run))
                 .filter(e -> e.rows().stream().flatMap(r -> r.cells().stream()).anyMatch(c -> c != DoseModel.OFF)).toList();
-        return exercises.isEmpty() ? Optional.empty() : Optional.of(new Table(words.units().weekday(day.day()), PlanWords.dayKey(day.day()),
+        return exercises.isEmpty() ? Optional.empty() : Optional.of(new Table(named(words, days), PlanWords.dayKey(day.day()),
                 millimetres(name), millimetres(BADGE), columns, exercises));
     }
 

@@ -1,6 +1,7 @@
 package contrapposto.illustrate;
 
 import contrapposto.body.Base;
+import contrapposto.catalogue.Family;
 import contrapposto.body.PoseProblem.Zone;
 import contrapposto.illustrate.Sole.Pad;
 import contrapposto.quantity.Length;
@@ -41,8 +42,13 @@ record FootPlan(Arrangement arrangement, Foot left, Foot right) {
         return side == Side.LEFT ? left : right;
     }
 
+    /** Empty where no sole carries, and where the arms work on someone who lies or sits: there the feet only rest. */
     static Optional<FootPlan> of(SolvedSetUp solved) {
         Base base = solved.problem().base();
+        boolean resting = base instanceof Base.Supine || base instanceof Base.Seated;
+        if (resting && solved.family().works() != Family.Works.LEG) {
+            return Optional.empty();
+        }
         return arranged(base).map(arrangement -> new FootPlan(tape(arrangement, solved.setUp()),
                 foot(solved, Side.LEFT), foot(solved, Side.RIGHT)));
     }
