@@ -76,6 +76,14 @@ class MirrorTest {
         });
     }
 
+    private static List<Object> byName(List<?> forces) {
+        return forces.stream().map(f -> (Object) f).sorted(java.util.Comparator.comparing(f -> ((Map<?, ?>) f).get("what").toString())).toList();
+    }
+
+    private static List<String> rules(List<?> reasons) {
+        return reasons.stream().map(r -> ((Map<?, ?>) r).get("rule").toString()).toList();
+    }
+
     private static List<String> sorted(List<?> reasons) {
         return reasons.stream().map(r -> new TreeMap<Object, Object>((Map<?, ?>) r).toString()).sorted().toList();
     }
@@ -87,9 +95,21 @@ class MirrorTest {
                 other.keySet().stream().filter(k -> !OWN.contains(k.toString()) && !map.containsKey(k))
                         .forEach(k -> differences.add(path + "/" + k + " is only in the mirror"));
             }
+            case List<?> list when path.equals("/reasons") && actual instanceof List<?> other -> {
+                if (!rules(list).equals(rules(other))) {        // their words name the measures of left before right
+                    differences.add(path + ": " + rules(list) + " against " + rules(other));
+                }
+            }
             case List<?> list when path.endsWith("/reasons") && actual instanceof List<?> other -> {
                 if (!sorted(list).equals(sorted(other))) {      // reasons speak of left before right
                     differences.add(path + ": " + sorted(list) + " against " + sorted(other));
+                }
+            }
+            case List<?> list when path.endsWith("/forces") && actual instanceof List<?> other && list.size() == other.size() -> {
+                var mine = byName(list);        // listed left foot first
+                var theirs = byName(other);
+                for (int i = 0; i < mine.size(); i++) {
+                    compare(mine.get(i), theirs.get(i), path + "/" + i + "*", differences);
                 }
             }
             case List<?> list when actual instanceof List<?> other && list.size() == other.size() -> {
