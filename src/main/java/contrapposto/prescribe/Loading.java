@@ -14,8 +14,11 @@ import java.util.Optional;
  * @param exact   kg per implement, before rounding down
  * @param load    that exists, at most {@code exact}; 0 is body weight
  * @param warning for the coach, where the first week cannot be as wanted
+ * @param held    whether the weight stays as it is in every week, since its share says too little
  */
-record Loading(double exact, double load, List<Reason> reasons, Optional<String> warning) {
+record Loading(double exact, double load, List<Reason> reasons, Optional<String> warning, boolean held) {
+    /** A share this far under the wanted one shows that the other leg carries most of the load: house. */
+    private static final double FAR_UNDER = 0.15;
 
     /**
      * Empty when no pose carries any load of this set-up, not even none, and when a heavier weight would not ask more of the
@@ -31,6 +34,9 @@ record Loading(double exact, double load, List<Reason> reasons, Optional<String>
         double heaviest = asking.share(weights.existing().getLast()).orElse(Double.POSITIVE_INFINITY);
         if (weights.existing().size() > 1 && heaviest <= alone.getAsDouble()) {
             return Optional.empty();
+        }
+        if (weights.lightest().isEmpty() && alone.getAsDouble() < wanted) {
+            return Optional.of(bodyOnly(alone.getAsDouble()));
         }
         if (alone.getAsDouble() >= wanted) {
             return Optional.of(bodyAlone(alone.getAsDouble(), band, wanted));
@@ -52,6 +58,11 @@ record Loading(double exact, double load, List<Reason> reasons, Optional<String>
                 .reduce((a, b) -> b).orElse(0.0);
     }
 
+    private static Loading bodyOnly(double alone) {
+        return new Loading(0, 0, List.of(Reason.of("body-weight", String.format(Locale.ROOT,
+                "the body is the load here: %.0f %% of this side's capacity", 100 * alone), Source.SOLVED)), Optional.empty(), false);
+    }
+
     private static Loading bodyAlone(double alone, Range band, double wanted) {
         boolean over = alone > band.high();
         var reason = Reason.of("body-weight", String.format(Locale.ROOT,
@@ -59,7 +70,7 @@ record Loading(double exact, double load, List<Reason> reasons, Optional<String>
                 over ? "over the top of the band," : "at or over the wanted", 100 * (over ? band.high() : wanted),
                 over ? "no weight, and the easier way of doing it (a hand on something steady, less depth) until it is"
                         + " in reach" : "no weight yet"), Source.SOLVED);
-        return new Loading(0, 0, List.of(reason), over ? Optional.of(reason.because()) : Optional.empty());
+        return new Loading(0, 0, List.of(reason), over ? Optional.of(reason.because()) : Optional.empty(), false);
     }
 
     /** Said where the joint that bound in the test alone would pass the band, so that a lighter weight was taken. */
@@ -79,22 +90,29 @@ record Loading(double exact, double load, List<Reason> reasons, Optional<String>
         reasons.addAll(oneJoint);
         boolean capped = weights.above(load).isEmpty() && exact > load + 0.05;
         String why = most < exact && weights.above(load).stream().findFirst().orElse(exact) > most
-                ? "what the test of the other exercise allows to begin with" : capped
+                ? "no heavier than the heaviest weight of the test to begin with" : capped
                 ? weights.perHand() < Double.POSITIVE_INFINITY ? "the heaviest within what a hand may hold" : "the heaviest there is"
                 : "a weight that exists";
         reasons.add(new Reason("load-rounded", String.format(Locale.ROOT,
                 "rounded down to %s kg, %s: %.1f kg less, %.1f %% of capacity in place of %.1f %%", kilograms(load), why, Math.max(0, exact - load), 100 * share, 100 * wanted),
                 Source.PRACTICE, "G1.21: round down after the cap, print both"));
-        return new Loading(exact, load, List.copyOf(reasons), Optional.empty());
+        if (share < wanted - FAR_UNDER && most < Double.POSITIVE_INFINITY && load > most / 2) {
+            var far = Reason.of("far-under", String.format(Locale.ROOT, "%s kg asks the working side only %.0f %% of its capacity in this "
+                    + "set-up, so the other side carries much of it: the weight stays at what the test allows", kilograms(load),
+                    100 * share), Source.SOLVED);
+            reasons.add(far);
+            return new Loading(exact, load, List.copyOf(reasons), Optional.of(far.because()), true);
+        }
+        return new Loading(exact, load, List.copyOf(reasons), Optional.empty(), false);
     }
 
     private static Loading tooHeavy(Weights weights, double wanted, double exact, double alone) {
-        String lightest = weights.lightest().isPresent() ? "the lightest weight there is, "
-                + kilograms(weights.lightest().getAsDouble()) + " kg, is too heavy to begin with" : "there is no weight to hold";
+        String lightest = "the lightest weight there is, " + kilograms(weights.lightest().orElseThrow())
+                + " kg, is too heavy to begin with";
         var reason = Reason.of("lightest-too-heavy", String.format(Locale.ROOT,
                 "%.0f %% of capacity is %.1f kg and %s: without a weight, %.0f %% of capacity", 100 * wanted, exact, lightest,
                 100 * alone), Source.SOLVED);
-        return new Loading(exact, 0, List.of(reason), Optional.of(reason.because()));
+        return new Loading(exact, 0, List.of(reason), Optional.of(reason.because()), false);
     }
 
     /** A mass as printed in reasons: no trailing zeros, at most three decimals. */

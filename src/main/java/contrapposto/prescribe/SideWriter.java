@@ -95,7 +95,8 @@ final class SideWriter {
         var rise = new WeighedRise(frame, strength.asking(), weights, band.range());
         return Loading.of(strength.asking(), weights, band.range(), rise.firstShare(), mostToBegin(solved, strength)).map(loading -> {
             loading.warning().ifPresent(said -> warnings.add(solved.family().id() + " " + solved.side().word() + ": " + said));
-            var doses = rise.doses(weeks, loading.load());
+            var doses = (loading.held() ? new WeighedRise(frame, strength.asking(), weights.upTo(loading.load()), band.range()) : rise)
+                    .doses(weeks, loading.load());
             reasons.addAll(strength.reasons());
             reasons.add(band.reason());
             reasons.addAll(loading.reasons());
@@ -108,7 +109,7 @@ final class SideWriter {
         });
     }
 
-    /** The most to begin with, kg per implement: where the capacity comes from another family, what was lifted in its test. */
+    /** The most to begin with, kg per implement: the heaviest weight lifted in a test. */
     private static double mostToBegin(SolvedSetUp solved, Strength strength) {
         return strength.mostToBegin() / (solved.setUp().eachHand() ? 2 : 1);
     }

@@ -12,7 +12,7 @@ import java.util.List;
  * @param together  of hip and knee there, N·m; for an arm as {@code moment}
  * @param oneRepMax in the set-up of the test, kg of outside load per implement
  * @param tests     how many sets it rests on
- * @param mostToBegin outside load, kg in all, that a first week may have; infinite where this very family was tested
+ * @param mostToBegin outside load, kg in all, that a first week may have: the heaviest lifted in a test
  */
 record Strength(Asking asking, BindingJoint joint, double moment, double together, double oneRepMax, int tests, double mostToBegin,
                 List<Reason> reasons) { }

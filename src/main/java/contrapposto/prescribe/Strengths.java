@@ -125,14 +125,12 @@ final class Strengths {
         var median = median(readings);
         var reasons = new ArrayList<Reason>();
         reasons.add(estimate(tested, median, readings.size(), median.moment()));
-        boolean transferred = !tested.id().equals(solved.family().id());
-        if (transferred) {
+        if (!tested.id().equals(solved.family().id())) {
             reasons.add(new Reason("capacity-transfer", "no test of " + solved.family().id() + " itself: the capacity found in "
-                    + tested.id() + " is used, the same kind of movement; the first weight is at most the "
-                    + "heaviest lifted in that test, " + Loading.kilograms(lifted) + " kg", Source.HOUSE, "house-rules: capacity groups"));
+                    + tested.id() + " is used, the same kind of movement", Source.HOUSE, "house-rules: capacity groups"));
         }
         return new Strength(new Asking.BodyAndLoad(demand, median.capacity(), median.joint(), median.moment()), median.joint(), median.moment(),
-                median.capacity(), median.oneRepMax(), readings.size(), transferred ? lifted : Double.POSITIVE_INFINITY, List.copyOf(reasons));
+                median.capacity(), median.oneRepMax(), readings.size(), lifted, List.copyOf(reasons));
     }
 
     private Optional<Strength> arm(SolvedSetUp solved, boolean bothSides, BindingJoint joint) {

@@ -57,6 +57,11 @@ record Weights(List<Double> existing, double perHand) {
         return existing.stream().mapToDouble(mass -> mass).filter(mass -> mass > 0).findFirst();
     }
 
+    /** Only those up to {@code mass}. */
+    Weights upTo(double mass) {
+        return new Weights(existing.stream().filter(other -> other <= mass + 1e-9).toList(), perHand);
+    }
+
     /** Those heavier than {@code mass}, lightest first. */
     List<Double> above(double mass) {
         return existing.stream().filter(other -> other > mass + 1e-9).toList();
