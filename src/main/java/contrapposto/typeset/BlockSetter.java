@@ -20,6 +20,7 @@ final class BlockSetter {
     private static final double NARROW = 60;
     private static final double TIGHTEST_ROW = 34;
     private static final double WIDEST_ROW = 48;
+    private static final double LARGE_TIGHTEST_ROW = 50;
     private static final double LARGE_ROW = 88;
     private static final double PANEL_INSET = 3.5;
 
@@ -70,10 +71,13 @@ final class BlockSetter {
             case Block.Reasons(var statements) -> one(text.reasons(statements, measure));
             case Block.Plate plate -> one(plate(plate, plate.width()));
             case Block.FigureRow(var parts) -> one(desk.large()
-                    ? new FigureRowSlab(parts, measure, LARGE_ROW * 0.75, LARGE_ROW)
+                    ? new FigureRowSlab(parts, measure, LARGE_TIGHTEST_ROW, LARGE_ROW)
                     : new FigureRowSlab(parts, measure, TIGHTEST_ROW, WIDEST_ROW));
             case Panel panel -> one(panel(panel, measure, false));
-            case Block.Table table -> one(new TableSetter(desk).set(table, measure));
+            case Block.Table table -> desk.large()
+                    ? LargeTables.of(table).stream().map(t -> new Item(new TableSetter(desk).set(t, measure),
+                            desk.gap(Gaps.CARD), false)).toList()
+                    : one(new TableSetter(desk).set(table, measure));
             case Block.FieldLine line -> one(fields.line(line, measure));
             case Block.FieldRow row -> one(fields.row(row, measure));
             case Block.Choice choice -> one(fields.choice(choice, measure));

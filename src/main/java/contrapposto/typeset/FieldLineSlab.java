@@ -38,10 +38,15 @@ record FieldLineSlab(Line heading, Style style, List<Box> boxes, Style body, dou
         double row = fits() ? top : top + style.line() + 1;
         double left = fits() ? x + FIRST * measure : x;
         double room = x + measure - left;
-        double gap = boxes.size() > 1 ? Math.max(GAP / 2, (room - used()) / (boxes.size() - 1)) : GAP;
+        double words = used() - boxes.stream().mapToDouble(Box::width).sum();
+        double least = GAP / 2 * (boxes.size() - 1);
+        double scale = Math.min(1, (room - least - words) / (used() - words));
+        double taken = words + scale * (used() - words);
+        double gap = boxes.size() > 1 ? (room - taken) / (boxes.size() - 1) : GAP;
         for (var box : boxes) {
-            paint(sheet, box, left, row);
-            left += box.whole() + gap;
+            var fitted = new Box(box.label(), box.field(), box.width() * scale, box.after());
+            paint(sheet, fitted, left, row);
+            left += fitted.whole() + gap;
         }
     }
 

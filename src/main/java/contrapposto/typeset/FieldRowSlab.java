@@ -5,13 +5,15 @@ import java.util.List;
 
 /** Boxes side by side with their labels above. */
 record FieldRowSlab(List<Box> boxes, Style style, double box, double measure) implements Slab {
-    record Box(Line label, Field field, double share) { }
+    record Box(List<Line> label, Field field, double share) { }
 
-    private static final double GAP = 3;
+    static final double GAP = 3;
     private static final double BELOW_LABEL = 0.6;
 
     private double label() {
-        return boxes.stream().anyMatch(b -> b.label().width() > 0) ? style.line() + BELOW_LABEL : 0;
+        int most = boxes.stream().filter(b -> b.label().getFirst().width() > 0).mapToInt(b -> b.label().size()).max()
+                .orElse(0);
+        return most > 0 ? most * style.line() + BELOW_LABEL : 0;
     }
 
     @Override
@@ -26,8 +28,9 @@ record FieldRowSlab(List<Box> boxes, Style style, double box, double measure) im
         for (var item : boxes) {
             double width = item.share() * room;
             sheet.tags().begin("Div");
-            if (item.label().width() > 0) {
-                sheet.leaf("P", item.label(), style, left, y);
+            if (item.label().getFirst().width() > 0) {
+                double above = label() - BELOW_LABEL - item.label().size() * style.line();
+                TextSlab.left(item.label(), style, "P").paint(sheet, left, y + above, stretch);
             }
             sheet.field(item.field(), left, y + label(), width, box);
             sheet.tags().end();

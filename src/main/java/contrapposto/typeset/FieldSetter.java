@@ -24,8 +24,10 @@ final class FieldSetter {
 
     FieldRowSlab row(FieldRow row, double measure) {
         var body = desk.lines(desk.type().body());
-        return new FieldRowSlab(row.boxes().stream().map(b -> new FieldRowSlab.Box(body.single(b.label(), false),
-                b.field(), b.share())).toList(), desk.type().body(), row.height(), measure);
+        double room = measure - FieldRowSlab.GAP * (row.boxes().size() - 1);
+        return new FieldRowSlab(row.boxes().stream().map(b -> new FieldRowSlab.Box(
+                body.broken(b.label(), false, room * b.share()), b.field(), b.share())).toList(), desk.type().body(),
+                row.height(), measure);
     }
 
     ChoiceSlab choice(Choice choice, double measure) {

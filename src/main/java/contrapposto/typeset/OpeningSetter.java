@@ -85,10 +85,20 @@ final class OpeningSetter {
     }
 
     private Slab week(List<DayBox> days) {
-        return desk.large() ? new Stack(days.stream().map(this::dayRow).toList()) : strip(days);
+        return desk.large() ? new Stack(dayRows(days)) : strip(days);
     }
 
-    /** In the large print a day is a line of its own. */
+    /** In the large print a training day is a line of its own; the rest days share one. */
+    private List<Item> dayRows(List<DayBox> days) {
+        var rows = new ArrayList<>(days.stream().filter(DayBox::training).map(this::dayRow).toList());
+        var rest = days.stream().filter(d -> !d.training()).toList();
+        if (!rest.isEmpty()) {
+            rows.add(dayRow(new DayBox(String.join(", ", rest.stream().map(DayBox::name).toList()), "", false,
+                    rest.getFirst().lines())));
+        }
+        return rows;
+    }
+
     private Item dayRow(DayBox day) {
         var runs = new ArrayList<Inline>(List.of(new Inline.Text(day.name() + ": ", day.training())));
         runs.add(Inline.plain(String.join(", ", day.lines())));

@@ -72,7 +72,7 @@ final class Paginator {
             return;
         }
         boolean fresh = frame.isFresh();
-        if (fresh || !last.slab().whole()) {
+        if (fresh || !last.slab().whole() || isTallerThanAPage(last.slab())) {
             double room = frame.left() - (needed - last.slab().height(0));
             var cut = last.slab().cut(room);
             if (cut.isPresent()) {
@@ -92,6 +92,12 @@ final class Paginator {
         } else {
             add(last);
         }
+    }
+
+    /** What no page holds is divided where it stands; moving it on would gain nothing. */
+    private boolean isTallerThanAPage(Slab slab) {
+        double repeated = plan.repeats() ? title.map(t -> t.height(0) + Frame.BELOW_REPEATED).orElse(0.0) : 0;
+        return slab.height(0) > plan.bounds().getFirst().height() - repeated;
     }
 
     private double needed(List<Item> chunk) {

@@ -46,7 +46,17 @@ record TableSlab(HeadingSlab title, HeadingSlab again, List<Column> columns, Lis
     }
 
     private double headHeight() {
-        return titled() ? ABOVE_HEAD + heads() : heads();
+        return titled() ? ABOVE_HEAD + raised() + heads() : heads();
+    }
+
+    /** Height of a title that is too wide for the empty cells of the first head row and stands above it. */
+    private double raised() {
+        double room = 0;
+        for (int i = 0; !head.isEmpty() && i < columns.size()
+                && head.getFirst().cells().get(i) instanceof CellBox.Empty; i++) {
+            room += columns.get(i).width();
+        }
+        return title.lines().getFirst().width() > room ? title.height(0) : 0;
     }
 
     private double heads() {
@@ -74,6 +84,7 @@ record TableSlab(HeadingSlab title, HeadingSlab again, List<Column> columns, Lis
         if (titled()) {
             sheet.across(x, y, width, Sheet.HEAVY);
             title.paint(sheet, x, top, stretch);
+            top += raised();
         }
         sheet.tags().begin("Table");
         for (int i = 0; i < head.size(); i++) {
