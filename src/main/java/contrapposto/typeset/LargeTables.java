@@ -15,10 +15,12 @@ import java.util.List;
  */
 final class LargeTables {
     private static final double NAME = 56;
-    private static final double SIDE = 18;
-    private static final double LOG_NAME = 37;
-    private static final double LOG_PLAN = 28;
+    private static final double SIDE = 19;
+    private static final double LOG_NAME = 34;
+    private static final double LOG_PLAN = 27;
     private static final int WEEKS = 4;
+    /** A dash alone says nothing in a running line. */
+    private static final List<Inline> NO_WEIGHT = List.of(Inline.plain("–"));
 
     private LargeTables() { }
 
@@ -123,6 +125,9 @@ final class LargeTables {
         for (var cell : row.cells().subList(from, to)) {
             if (cell instanceof Cell.Words(List<List<Inline>> lines)) {
                 for (var line : lines) {
+                    if (line.equals(NO_WEIGHT)) {
+                        continue;
+                    }
                     if (!runs.isEmpty()) {
                         runs.add(Inline.plain(", "));
                     }

@@ -17,6 +17,8 @@ record TableSlab(HeadingSlab title, HeadingSlab again, List<Column> columns, Lis
     private static final double ABOVE_HEAD = 0.8;
     private static final double BELOW_HEAD = 0.7;
     private static final double IN_GROUP = 0.3;
+    /** Groups that go over to the next page at least. */
+    private static final int FEWEST_AFTER = 2;
 
     /**
      * @param tight  smallest height
@@ -174,7 +176,7 @@ record TableSlab(HeadingSlab title, HeadingSlab again, List<Column> columns, Lis
         if (fits == 0 || fits == groups.size() && note.isEmpty()) {
             return Optional.empty();
         }
-        int split = Math.min(fits, groups.size() - 1);
+        int split = Math.min(fits, groups.size() > FEWEST_AFTER ? groups.size() - FEWEST_AFTER : groups.size() - 1);
         return split == 0 ? Optional.empty() : Optional.of(new Cut(
                 new TableSlab(title, again, columns, head, groups.subList(0, split), Optional.empty(), gap),
                 new TableSlab(again, again, columns, head, groups.subList(split, groups.size()), note, gap)));
