@@ -34,7 +34,7 @@ final class LineBreaker {
                 to++;
             }
             var group = pieces.subList(from, to);
-            double needed = group.stream().mapToDouble(p -> p.width() + p.space()).sum() - group.getLast().space();
+            double needed = width(group) - group.getLast().space();
             if (!line.isEmpty() && filled + needed > measure + ROUNDING) {
                 lines.add(joined(line));
                 line.clear();
@@ -44,11 +44,19 @@ final class LineBreaker {
                 group = chopped(group, measure, lines);
             }
             line.addAll(group);
-            filled += group.stream().mapToDouble(p -> p.width() + p.space()).sum();
+            filled += width(group);
             from = to;
         }
         lines.add(joined(line));
         return List.copyOf(lines);
+    }
+
+    private static double width(List<Piece> group) {
+        double width = 0;
+        for (var piece : group) {
+            width += piece.width() + piece.space();
+        }
+        return width;
     }
 
     /** All in one line, however wide. */

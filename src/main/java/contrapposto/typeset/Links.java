@@ -18,15 +18,23 @@ final class Links {
 
     private final PdfWriter writer;
     private final List<String> parts;
+    private final Folios folios;
 
-    Links(PdfWriter writer, List<String> parts) {
+    /** @param folios final page numbers, in place of those that lines were broken with */
+    Links(PdfWriter writer, List<String> parts, Folios folios) {
         this.writer = writer;
         this.parts = parts;
+        this.folios = folios;
     }
 
     /** Marks the page in hand as the first of a part. */
     void begin(String part) {
         writer.getDirectContent().localDestination(name(part), new PdfDestination(PdfDestination.FIT));
+    }
+
+    /** The printed page number of the first page of a part. */
+    String folio(String part) {
+        return folios.of(part);
     }
 
     private String name(String part) {
@@ -59,7 +67,7 @@ final class Links {
         annotation.put(PdfName.SUBTYPE, PdfName.LINK);
         annotation.put(PdfName.BORDER, new PdfArray(new float[] {0, 0, 0}));
         annotation.put(PdfName.F, new PdfNumber(PdfAnnotation.FLAGS_PRINT));
-        annotation.put(PdfName.CONTENTS, Tags.text(link.part() + ", " + link.text()));
+        annotation.put(PdfName.CONTENTS, Tags.text(link.part() + ", " + folio(link.part())));
         annotation.put(PdfName.A, PdfAction.gotoLocalPage(name(link.part()), false));
         sheet.tags().tie(element, annotation, annotation.getIndirectReference(),
                 writer.getPageReference(writer.getPageNumber()));

@@ -51,7 +51,7 @@ final class Printer {
         var desk = layout.desk();
         var ink = writer.getDirectContent();
         var finds = new Press.Finds();
-        var press = new Press(new Links(writer, document.parts().stream().map(Document.Part::name).toList()),
+        var press = new Press(new Links(writer, document.parts().stream().map(Document.Part::name).toList(), layout.folios()),
                 new Bookmarks(writer, stock.height()), new FieldWriter(writer, desk),
                 new FigurePainter(desk.fonts(), desk.misses()), finds);
         var tags = new Tags(ink, writer.getStructureTreeRoot());

@@ -136,8 +136,8 @@ final class Sheet {
             switch (run) {
                 case Run.Words(double dx, double width, String text, boolean bold) ->
                         pen.words(desk.fonts().of(bold), style.size(), x + dx, top + style.baseline(), text);
-                case Run.Link(double dx, double width, String text, String part) ->
-                        pen.words(desk.fonts().bold(), style.size(), x + dx, top + style.baseline(), text);
+                case Run.Link(double dx, double width, String guess, String part) -> pen.words(desk.fonts().bold(),
+                        style.size(), x + dx, top + style.baseline(), press.links().folio(part));
                 case Run.Sign sign -> { }
             }
         }

@@ -38,7 +38,7 @@ public final class Typesetter {
         var folios = Folios.UNKNOWN;
         for (int i = 0; i < MOST_LAYOUTS; i++) {
             var layout = Layout.of(document, desk(document, folios, misses));
-            if (layout.folios().equals(folios)) {
+            if (folios.fits(layout.folios())) {
                 return layout;
             }
             folios = layout.folios();
