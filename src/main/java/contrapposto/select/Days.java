@@ -2,11 +2,13 @@ package contrapposto.select;
 
 import contrapposto.catalogue.Muscle;
 import contrapposto.quantity.Side;
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * Spreads the chosen exercises over the training days. Where days are apart, every session does them all. Where an A and a
@@ -28,25 +30,51 @@ final class Days {
         this.best = new Duty[items.size()];
     }
 
-    /** @param items in training order */
-    static Map<Item, Duty> spread(Frame frame, List<Item> items) {
+    /**
+     * The duty of each exercise; empty where no way to spread them keeps every session within its number and time.
+     *
+     * @param items in training order
+     */
+    static Optional<Map<Item, Duty>> spread(Frame frame, List<Item> items) {
         var days = new Days(frame, items);
         if (frame.sessionsTouch()) {
             days.decide(0, EnumSet.noneOf(Muscle.class), EnumSet.noneOf(Muscle.class));
         } else {
-            java.util.Arrays.fill(days.best, Duty.BOTH);
+            Arrays.fill(days.now, Duty.BOTH);
+            if (days.fits()) {
+                days.best = days.now;
+                days.bestScore = 0;
+            }
         }
         var duties = new LinkedHashMap<Item, Duty>();
         for (int i = 0; i < items.size(); i++) {
             duties.put(items.get(i), days.best[i]);
         }
-        return duties;
+        return days.bestScore == Long.MIN_VALUE ? Optional.empty() : Optional.of(duties);
+    }
+
+    private boolean fits() {
+        for (var block : frame.blocks()) {
+            for (int session = 0; session < frame.sessions(); session++) {
+                int count = 0;
+                double seconds = 0;
+                for (int i = 0; i < items.size(); i++) {
+                    boolean here = items.get(i).window().meets(block) && now[i].in(session);
+                    count += here ? 1 : 0;
+                    seconds += here ? items.get(i).seconds(items.get(i).least()) : 0;
+                }
+                if (count > frame.perSession() || seconds > frame.seconds() + 1e-6) {
+                    return false;
+                }
+            }
+        }
+        return true;
     }
 
     private void decide(int depth, EnumSet<Muscle> hardA, EnumSet<Muscle> hardB) {
         if (depth == items.size()) {
             long score = score();
-            if (score > bestScore) {
+            if (score > bestScore && fits()) {
                 bestScore = score;
                 best = now.clone();
             }

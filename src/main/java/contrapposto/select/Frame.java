@@ -22,6 +22,12 @@ import java.util.Map;
  */
 record Frame(List<Selection.StageWeeks> blocks, List<DayOfWeek> days, double seconds, int perSession, int filled,
              int inAll, int twoSided, List<Aim> aims, Map<Side, Map<Muscle, Integer>> wanted) {
+    /** The same week with this many exercises in it, to be spread over sessions that take turns. */
+    Frame roomFor(int exercises) {
+        return new Frame(blocks, days, seconds * exercises / perSession, exercises, Math.min(exercises, inAll), inAll, twoSided,
+                aims, wanted);
+    }
+
     /** Days on which session A (0) or B (1) is done. */
     int daysOf(int session) {
         return session == 0 ? (days.size() + 1) / 2 : days.size() / 2;

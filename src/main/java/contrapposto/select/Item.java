@@ -20,6 +20,7 @@ import java.util.Set;
  * @param ribs     the sides whose short ribs it opens
  * @param turning  whether it turns the trunk toward the landing side
  * @param loaded   whether a weight is held or pulled
+ * @param light    leg work without a weight below the standing stage: once standing work leads it counts for little
  * @param twoSided a two-sided lift under load, which is rationed
  * @param hard     muscles that need a day's rest after it
  * @param things   what has to be fetched, in words
@@ -30,7 +31,7 @@ import java.util.Set;
  * @param pinned   asked for by the coach, in so many words or by testing it
  */
 record Item(int place, String id, Stage stage, CapacityGroup group, Window window, Map<Muscle, Integer> left,
-            Map<Muscle, Integer> right, Set<Side> phased, Set<Side> ribs, boolean turning, boolean loaded, boolean twoSided, Set<Muscle> hard,
+            Map<Muscle, Integer> right, Set<Side> phased, Set<Side> ribs, boolean turning, boolean loaded, boolean light, boolean twoSided, Set<Muscle> hard,
             Set<String> things, double fetchSeconds, double setSeconds, int least, int most, boolean pinned) {
     /** Weeks, both included, from 1. */
     record Window(int first, int last) {
@@ -58,7 +59,7 @@ record Item(int place, String id, Stage stage, CapacityGroup group, Window windo
     boolean standsInFor(Item other) {
         return (pinned || !other.pinned) && (turning || !other.turning) && phased.containsAll(other.phased) && ribs.containsAll(other.ribs)
                 && onFeet() == other.onFeet() && twoSided == other.twoSided && floor() == other.floor()
-                && group == other.group && (loaded || !other.loaded) && window.equals(other.window)
+                && group == other.group && (loaded || !other.loaded) && (!light || other.light) && window.equals(other.window)
                 && covers(left, other.left) && covers(right, other.right) && seconds(least) <= other.seconds(other.least)
                 && fetching() <= other.fetching() && place < other.place;
     }
@@ -70,6 +71,20 @@ record Item(int place, String id, Stage stage, CapacityGroup group, Window windo
     /** Half minutes to set up and one for each thing to fetch: what it costs besides its sets. */
     long fetching() {
         return Math.round(fetchSeconds / 30) + things.size();
+    }
+
+    /** Half sets of a round that count in this block. */
+    int counted(int halves, Selection.StageWeeks block) {
+        return light && standing(block) ? Math.min(1, halves) : halves;
+    }
+
+    /** The sides whose phase it trains as this block wants it. */
+    Set<Side> phasedIn(Selection.StageWeeks block) {
+        return light && standing(block) ? Set.of() : phased;
+    }
+
+    private static boolean standing(Selection.StageWeeks block) {
+        return block.stage().compareTo(Stage.STANDING) >= 0;
     }
 
     boolean onFeet() {

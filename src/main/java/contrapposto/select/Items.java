@@ -55,13 +55,14 @@ final class Items {
         boolean pinned = tested || spec().choices().include().contains(family.id());
         boolean loaded = sides.values().stream().anyMatch(s -> s.setUp().count() > 0
                 && s.setUp().implement() != Implement.BODY_WEIGHT);
-        boolean twoSided = family.sides() == Family.Sides.BOTH
+        boolean light = family.works() == Family.Works.LEG && !loaded && family.stage().compareTo(Stage.STANDING) < 0;
+        boolean twoSided = !light && family.sides() == Family.Sides.BOTH
                 && (family.group() == CapacityGroup.KNEE_BEND || family.group() == CapacityGroup.HINGE);
         int most = Math.min(band.sets(), family.dose().sets());
         double fetch = SessionTime.seconds(family.dose(), rounds(sides), 0);
         return new Item(place, family.id(), family.stage(), family.group(), stages.window(family.stage(), pinned),
                 muscles(sides, Side.LEFT), muscles(sides, Side.RIGHT), phased(sides), ribs(family, sides),
-                turns(family), loaded, twoSided,
+                turns(family), loaded, light, twoSided,
                 loaded && family.stage().compareTo(Stage.STANDING) >= 0 ? direct(sides) : Set.of(), things(sides), fetch,
                 SessionTime.seconds(family.dose(), rounds(sides), 1) - fetch, Math.min(SETS_THAT_COUNT, most), most, pinned);
     }

@@ -37,8 +37,28 @@ public final class Selector {
         var barred = new LinkedHashMap<String, List<Reason>>();
         items.forEach(item -> bar(item, setUps, stages).forEach(reason ->
                 barred.computeIfAbsent(item.id(), id -> new ArrayList<>()).add(reason)));
-        var found = Search.best(frame, scale, items.stream().filter(i -> !barred.containsKey(i.id())).toList());
-        return selection(setUps, stages, frame, scale, found, items, barred);
+        var free = items.stream().filter(i -> !barred.containsKey(i.id())).toList();
+        return selection(setUps, stages, spread(setUps, frame, scale, free), scale, items, barred);
+    }
+
+    /** The exercises found, and how they are spread over the days of the frame they were found in. */
+    private record Week(Frame frame, Search.Found found, List<Item> order, Map<Item, Duty> duties) { }
+
+    /**
+     * Where sessions fall on neighbouring days a week holds more exercises than a session: as many as can be spread, from
+     * the most the plan may have downward. What one session holds can always be done.
+     */
+    private static Week spread(SetUps setUps, Frame frame, Scale scale, List<Item> items) {
+        for (int exercises = frame.sessionsTouch() ? frame.inAll() : frame.perSession(); ; exercises--) {
+            var roomy = exercises > frame.perSession() ? frame.roomFor(exercises) : frame;
+            var found = Search.best(roomy, scale, items);
+            var order = found.chosen().stream().sorted(Comparator.comparing((Item i) -> family(setUps, i),
+                    TrainingOrder.FAMILIES).thenComparingInt(Item::place)).toList();
+            var duties = Days.spread(frame, order);
+            if (duties.isPresent()) {
+                return new Week(roomy, found, order, duties.get());
+            }
+        }
     }
 
     private static Frame frame(SetUps setUps, Stages stages) {
@@ -83,11 +103,11 @@ public final class Selector {
         return reasons;
     }
 
-    private static Selection selection(SetUps setUps, Stages stages, Frame frame, Scale scale, Search.Found found,
-                                       List<Item> items, Map<String, List<Reason>> barred) {
-        var order = found.chosen().stream().sorted(Comparator.comparing((Item i) -> family(setUps, i),
-                TrainingOrder.FAMILIES).thenComparingInt(Item::place)).toList();
-        var duties = Days.spread(frame, order);
+    private static Selection selection(SetUps setUps, Stages stages, Week week, Scale scale, List<Item> items,
+                                       Map<String, List<Reason>> barred) {
+        var order = week.order();
+        var duties = week.duties();
+        var frame = frame(setUps, stages);
         var sets = Sets.fill(frame, order, duties);
         var chosen = new ArrayList<Selection.Chosen>();
         for (var item : order) {
@@ -102,7 +122,7 @@ public final class Selector {
                     .filter(c -> duties.get(order.get(c.number() - 1)).in(session)).map(Selection.Chosen::number).toList()));
         }
         return new Selection(setUps, List.copyOf(chosen), List.copyOf(days), stages.blocks(),
-                leftOut(setUps, new WhyNot(frame, scale, found), items, barred, order));
+                leftOut(setUps, new WhyNot(week.frame(), scale, week.found()), items, barred, order));
     }
 
     /** In catalogue order. */

@@ -70,13 +70,15 @@ final class Tally {
         var cells = new ArrayList<int[]>();
         for (int b = 0; b < blocks; b++) {
             if (item.window().meets(frame.blocks().get(b))) {
+                var block = frame.blocks().get(b);
                 in.add(b);
                 for (var side : Side.values()) {
                     int first = (b * 2 + side.ordinal()) * Muscle.values().length;
                     var wanted = frame.wanted().getOrDefault(side, Map.of());
                     item.on(side).forEach((muscle, halves) -> {
                         if (wanted.containsKey(muscle)) {
-                            cells.add(new int[] {first + muscle.ordinal(), halves * frame.days().size(), wanted.get(muscle)});
+                            cells.add(new int[] {first + muscle.ordinal(),
+                                item.counted(halves, block) * frame.days().size(), wanted.get(muscle)});
                         }
                     });
                 }
@@ -166,7 +168,7 @@ final class Tally {
                 grow(Goal.TURN, step(turns[b], sign, TURNS_ENOUGH));
                 turns[b] += sign;
             }
-            for (var side : item.phased()) {
+            for (var side : item.phasedIn(frame.blocks().get(b))) {
                 int cell = b * 2 + side.ordinal();
                 grow(Goal.PHASE, step(phased[cell], sign, PHASE_ENOUGH));
                 phased[cell] += sign;

@@ -142,25 +142,34 @@ final class Choice {
                 q.fixedByCoach());
     }
 
-    /** What more gear would do, tried on this person: the first thing that would make a better set-up. */
+    /** What more gear would do, tried on this person: the one thing that would make the best set-up. */
     private Optional<String> lacks(Tried best) {
         if (q.fixedByCoach()) {
             return Optional.empty();
         }
+        Optional<Tried> most = Optional.empty();
+        Optional<String> said = Optional.empty();
         for (var thing : Gear.helpful(q.equipment(), q.stature())) {
             var richer = new Choice(q.with(thing.equipment()), solver).field().ranked().stream().findFirst();
-            if (richer.isPresent()) {
-                var decisive = richer.get().judgement().decidedBy(best.judgement());
-                int promise = judge.promise(richer.get().setUp()).compareTo(judge.promise(best.setUp()));
-                boolean better = promise < 0 || promise == 0 && richer.get().judgement().compareTo(best.judgement()) < 0
-                        && decisive.compareTo(Criterion.STEADINESS) < 0;
-                if (better) {
-                    return Optional.of(new Argument(q, judge).lack(thing.words(), best, richer.get(), promise < 0
-                            ? firstOf(best, richer.get()) : decisive));
-                }
+            if (richer.isPresent() && gains(richer.get(), best) && (most.isEmpty() || gains(richer.get(), most.get()))) {
+                most = richer;
+                said = Optional.of(new Argument(q, judge).lack(thing.words(), best, richer.get(), gainOn(richer.get(), best)));
             }
         }
-        return Optional.empty();
+        return said;
+    }
+
+    /** Whether one set-up is better than another by more than steadiness or tidiness. */
+    private boolean gains(Tried one, Tried other) {
+        int promise = judge.promise(one.setUp()).compareTo(judge.promise(other.setUp()));
+        return promise < 0 || promise == 0 && one.judgement().compareTo(other.judgement()) < 0
+                && one.judgement().decidedBy(other.judgement()).compareTo(Criterion.STEADINESS) < 0;
+    }
+
+    /** The criterion on which it is better. */
+    private Criterion gainOn(Tried richer, Tried best) {
+        return judge.promise(richer.setUp()).compareTo(judge.promise(best.setUp())) < 0 ? firstOf(best, richer)
+                : richer.judgement().decidedBy(best.judgement());
     }
 
     /** The criterion of the promise on which the richer set-up is better. */

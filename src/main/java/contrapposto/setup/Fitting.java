@@ -81,8 +81,8 @@ final class Fitting {
     }
 
     /**
-     * The usual length if its shin will do. Else, since a longer stance tilts the shin back, the bracket between the usual
-     * length and the end of the range that lies that way is closed in on the nearest length that will do.
+     * The usual length if its shin will do. Else the bracket between the usual length and the end of the range toward which
+     * the shin gets better is closed in on the nearest length that will do.
      */
     private Trial stance(SetUp open) {
         long usual = Math.round(usualStance(q) / CENTIMETRE);
@@ -92,8 +92,14 @@ final class Fitting {
         if (error(first) == 0) {
             return first;
         }
-        return first instanceof Trial.Held ? closeIn(open, usual, first, error(first) > 0 ? high : low)
+        return first instanceof Trial.Held ? closeIn(open, usual, first, toward(open, error(first), low, high))
                 : elsewhere(open, first, usual, low, high);
+    }
+
+    /** A longer stance tilts the shin of the foot ahead back, and that of the foot behind forward. */
+    private long toward(SetUp open, double error, long low, long high) {
+        boolean behind = open.frontFoot().filter(front -> front != q.side()).isPresent();
+        return error > 0 != behind ? high : low;
     }
 
     private Trial closeIn(SetUp open, long from, Trial first, long end) {
@@ -133,7 +139,7 @@ final class Fitting {
         for (long stance : List.of((3 * usual + low) / 4, (3 * usual + high) / 4, (usual + low) / 2, (usual + high) / 2, low, high)) {
             var trial = at(open, stance);
             if (trial instanceof Trial.Held) {
-                return error(trial) == 0 ? trial : closeIn(open, stance, trial, error(trial) > 0 ? high : low);
+                return error(trial) == 0 ? trial : closeIn(open, stance, trial, toward(open, error(trial), low, high));
             }
         }
         return none;

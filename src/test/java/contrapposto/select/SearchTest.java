@@ -55,7 +55,14 @@ class SearchTest {
         for (int c = 0; c < CASES; c++) {
             var frame = frame(random);
             var items = items(random, 1 + random.nextInt(5));
-            var duties = List.copyOf(Days.spread(frame, items).values());
+            var spread = Days.spread(frame, items);
+            if (spread.isEmpty()) {
+                assertTrue(all(items.size()).stream().filter(d -> !frame.sessionsTouch() ? d.stream().allMatch(Duty.BOTH::equals)
+                        : rested(items, d)).noneMatch(d -> fits(frame, items, d)), "case " + c);
+                continue;
+            }
+            var duties = List.copyOf(spread.get().values());
+            assertTrue(fits(frame, items, duties), "case " + c);
             assertTrue(!frame.sessionsTouch() || rested(items, duties), "case " + c);
             if (!frame.sessionsTouch()) {
                 assertTrue(duties.stream().allMatch(Duty.BOTH::equals), "case " + c);
@@ -63,7 +70,7 @@ class SearchTest {
             int sessions = duties.stream().mapToInt(d -> times(frame, d)).sum();
             long covered = covered(frame, items, duties);
             for (var other : all(items.size())) {
-                if (!frame.sessionsTouch() || rested(items, other)) {
+                if ((!frame.sessionsTouch() || rested(items, other)) && fits(frame, items, other)) {
                     long its = covered(frame, items, other);
                     assertTrue(its < covered || its == covered
                             && other.stream().mapToInt(d -> times(frame, d)).sum() <= sessions, "case " + c);
@@ -72,6 +79,25 @@ class SearchTest {
             split += duties.stream().anyMatch(d -> d != Duty.BOTH) ? 1 : 0;
         }
         assertTrue(split > CASES / 10, "the cases split some weeks: " + split);
+    }
+
+    private static boolean fits(Frame frame, List<Item> items, List<Duty> duties) {
+        for (var block : frame.blocks()) {
+            for (var left : List.of(Duty.A, Duty.B)) {
+                var here = new ArrayList<Item>();
+                for (int i = 0; i < items.size(); i++) {
+                    if (duties.get(i) != left) {
+                        here.addAll(in(List.of(items.get(i)), block));
+                    }
+                }
+                boolean never = frame.days().size() == 1 && left == Duty.A;
+                if (!never && (here.size() > frame.perSession()
+                        || here.stream().mapToDouble(i -> i.seconds(i.least())).sum() > frame.seconds() + 1e-6)) {
+                    return false;
+                }
+            }
+        }
+        return true;
     }
 
     private static List<List<Duty>> all(int size) {
@@ -194,8 +220,10 @@ class SearchTest {
             var here = in(chosen, block);
             for (var side : Side.values()) {
                 for (var wanted : frame.wanted().get(side).entrySet()) {
-                    int halves = here.stream().mapToInt(i -> (side == Side.LEFT ? i.left() : i.right())
-                            .getOrDefault(wanted.getKey(), 0)).sum() * days;
+                    int halves = here.stream().mapToInt(i -> {
+                        int own = (side == Side.LEFT ? i.left() : i.right()).getOrDefault(wanted.getKey(), 0);
+                        return i.light() && onFeet(block.stage()) ? Math.min(1, own) : own;
+                    }).sum() * days;
                     sums[Goal.MUSCLES.ordinal()] += (long) wanted.getValue() * Math.min(4, halves);
                 }
             }
@@ -204,16 +232,20 @@ class SearchTest {
                 sums[Goal.PATTERNS.ordinal()] += Math.min(2, days * here.stream().filter(i -> i.loaded() && i.group() == group).count());
             }
             for (var side : Side.values()) {
-                sums[Goal.PHASE.ordinal()] += Math.min(2, here.stream().filter(i -> i.phased().contains(side)).count());
+                sums[Goal.PHASE.ordinal()] += Math.min(2, here.stream()
+                        .filter(i -> i.phased().contains(side) && !(i.light() && onFeet(block.stage()))).count());
             }
             for (var side : Side.values()) {
                 sums[Goal.RIBS.ordinal()] += here.stream().anyMatch(i -> i.ribs().contains(side)) ? 1 : 0;
             }
-            sums[Goal.STANDING.ordinal()] += Math.min(4, here.stream().filter(i -> i.stage() == Stage.STANDING
-                    || i.stage() == Stage.INTEGRATED).count());
+            sums[Goal.STANDING.ordinal()] += Math.min(4, here.stream().filter(i -> onFeet(i.stage())).count());
             sums[Goal.FILLED.ordinal()] += Math.min(frame.filled(), here.size());
         }
         return Arrays.stream(Goal.values()).mapToLong(g -> scale.of(g, sums[g.ordinal()])).sum();
+    }
+
+    private static boolean onFeet(Stage stage) {
+        return stage == Stage.STANDING || stage == Stage.INTEGRATED;
     }
 
     private static Frame frame(Random random) {
@@ -255,7 +287,8 @@ class SearchTest {
                 }
             }
             items.add(new Item(i, "family-" + i, stage, CapacityGroup.values()[random.nextInt(9)], window, muscles(random),
-                    muscles(random), some(random), some(random), random.nextBoolean(), loaded, random.nextInt(4) == 0, loaded ? hard(random) : Set.of(), things,
+                    muscles(random), some(random), some(random), random.nextBoolean(), loaded,
+                    !loaded && (stage == Stage.FLOOR || stage == Stage.SUPPORTED) && random.nextBoolean(), random.nextInt(4) == 0, loaded ? hard(random) : Set.of(), things,
                     30 + 30 * random.nextInt(3), 100 + random.nextInt(200), 2, 3, random.nextInt(6) == 0));
         }
         return items;
