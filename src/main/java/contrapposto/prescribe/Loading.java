@@ -48,7 +48,7 @@ record Loading(double exact, double load, List<Reason> reasons, Optional<String>
                 || asking.bindingShare(load).orElse(Double.POSITIVE_INFINITY) > band.high() + 1e-9)) {
             load = weights.roundedDown(load - 0.01);
         }
-        return Optional.of(load > 0 ? rounded(asking, weights, wanted, exact, load, most, oneJoint(asking, band, below, load))
+        return Optional.of(load > 0 ? rounded(asking, weights, wanted, exact, load, most, oneJoint(asking, weights, band, below, load))
                 : tooHeavy(weights, wanted, exact, alone.getAsDouble()));
     }
 
@@ -74,10 +74,10 @@ record Loading(double exact, double load, List<Reason> reasons, Optional<String>
     }
 
     /** Said where the joint that bound in the test alone would pass the band, so that a lighter weight was taken. */
-    private static List<Reason> oneJoint(Asking asking, Range band, double below, double load) {
+    private static List<Reason> oneJoint(Asking asking, Weights weights, Range band, double below, double load) {
         return load >= below ? List.of() : List.of(Reason.of("binding-joint", String.format(Locale.ROOT,
-                "with %s kg the joint that bound in the test would bear %.1f %% of what it then bore, over the top of the band, "
-                        + "%.0f %%: a lighter weight", kilograms(below), 100 * asking.bindingShare(below).orElse(0),
+                "with %s the joint that bound in the test would bear %.1f %% of what it then bore, over the top of the band, "
+                        + "%.0f %%: a lighter weight", weights.words().of(below), 100 * asking.bindingShare(below).orElse(0),
                 100 * band.high()), Source.SOLVED));
     }
 
@@ -86,7 +86,7 @@ record Loading(double exact, double load, List<Reason> reasons, Optional<String>
         double share = asking.share(load).orElse(0);
         var reasons = new ArrayList<Reason>();
         reasons.add(Reason.of("load-exact", String.format(Locale.ROOT,
-                "%.1f %% of capacity is %.1f kg in this set-up", 100 * wanted, exact), Source.SOLVED));
+                "%.1f %% of capacity is %s in this set-up", 100 * wanted, weights.words().of(exact)), Source.SOLVED));
         reasons.addAll(oneJoint);
         boolean capped = weights.above(load).isEmpty() && exact > load + 0.05;
         String why = most < exact && weights.above(load).stream().findFirst().orElse(exact) > most
@@ -94,11 +94,12 @@ record Loading(double exact, double load, List<Reason> reasons, Optional<String>
                 ? weights.perHand() < Double.POSITIVE_INFINITY ? "the heaviest within what a hand may hold" : "the heaviest there is"
                 : "a weight that exists";
         reasons.add(new Reason("load-rounded", String.format(Locale.ROOT,
-                "rounded down to %s kg, %s: %.1f kg less, %.1f %% of capacity in place of %.1f %%", kilograms(load), why, Math.max(0, exact - load), 100 * share, 100 * wanted),
+                "rounded down to %s, %s: %s less, %.1f %% of capacity in place of %.1f %%", weights.words().of(load), why,
+                weights.words().of(Math.max(0, exact - load)), 100 * share, 100 * wanted),
                 Source.PRACTICE, "G1.21: round down after the cap, print both"));
         if (share < wanted - FAR_UNDER && most < Double.POSITIVE_INFINITY && load > most / 2) {
-            var far = Reason.of("far-under", String.format(Locale.ROOT, "%s kg asks the working side only %.0f %% of its capacity in this "
-                    + "set-up, so the other side carries much of it: the weight stays at what the test allows", kilograms(load),
+            var far = Reason.of("far-under", String.format(Locale.ROOT, "%s asks the working side only %.0f %% of its capacity in this "
+                    + "set-up, so the other side carries much of it: the weight stays at what the test allows", weights.words().of(load),
                     100 * share), Source.SOLVED);
             reasons.add(far);
             return new Loading(exact, load, List.copyOf(reasons), Optional.of(far.because()), true);
@@ -107,17 +108,11 @@ record Loading(double exact, double load, List<Reason> reasons, Optional<String>
     }
 
     private static Loading tooHeavy(Weights weights, double wanted, double exact, double alone) {
-        String lightest = "the lightest weight there is, " + kilograms(weights.lightest().orElseThrow())
-                + " kg, is too heavy to begin with";
+        String lightest = "the lightest weight there is, " + weights.words().of(weights.lightest().orElseThrow())
+                + ", is too heavy to begin with";
         var reason = Reason.of("lightest-too-heavy", String.format(Locale.ROOT,
-                "%.0f %% of capacity is %.1f kg and %s: without a weight, %.0f %% of capacity", 100 * wanted, exact, lightest,
+                "%.0f %% of capacity is %s and %s: without a weight, %.0f %% of capacity", 100 * wanted, weights.words().of(exact), lightest,
                 100 * alone), Source.SOLVED);
         return new Loading(exact, 0, List.of(reason), Optional.of(reason.because()), false);
-    }
-
-    /** A mass as printed in reasons: no trailing zeros, at most three decimals. */
-    static String kilograms(double mass) {
-        String text = String.format(Locale.ROOT, "%.3f", mass);
-        return text.contains(".") ? text.replaceAll("0+$", "").replaceAll("\\.$", "") : text;
     }
 }

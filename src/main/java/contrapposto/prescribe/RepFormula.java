@@ -113,6 +113,11 @@ public enum RepFormula {
     /** The reps at which {@link #factor} is this, without the special case of one rep. */
     abstract double repsAt(double factor);
 
+    /** Author and year. */
+    public String author() {
+        return author;
+    }
+
     /** Author and equation (w load, r repetitions), as printed beside an estimate. */
     public String words() {
         return author + ": " + equation;

@@ -91,7 +91,7 @@ final class SideWriter {
                                        List<Reason> reasons) {
         var band = ShareBand.of(assessed, rules, solved.family().group().countsBodyMass());
         var weights = carriesWeight(solved) ? Weights.of(assessed.spec(), solved.setUp().implement(), solved.problem().load())
-                : new Weights(List.of(0.0), Double.POSITIVE_INFINITY);
+                : new Weights(List.of(0.0), Double.POSITIVE_INFINITY, new MassWords(assessed.spec().client().units()));
         var rise = new WeighedRise(frame, strength.asking(), weights, band.range());
         return Loading.of(strength.asking(), weights, band.range(), rise.firstShare(), mostToBegin(solved, strength)).map(loading -> {
             loading.warning().ifPresent(said -> warnings.add(solved.family().id() + " " + solved.side().word() + ": " + said));
@@ -173,9 +173,9 @@ final class SideWriter {
         double possible = share.isPresent() && share.getAsDouble() > 0 ? curve.reps(share.getAsDouble()) : 0;
         return new Reason("reps", String.format(Locale.ROOT, "%.0f %% of capacity can be done about %.0f times (%s); the first week "
                         + "asks %d in the range of %d to %d and leaves %s %d", 100 * share.orElse(0), Math.min(possible, 99),
-                curve.formula().name(), first.reps(), frame.family().repsFrom(), frame.family().repsTo(),
+                curve.formula().author(), first.reps(), frame.family().repsFrom(), frame.family().repsTo(),
                 possible - first.reps() > Frame.MOST_RESERVE + 1 ? "at least" : "about", first.inReserve()), Source.PUBLISHED,
-                "A1: " + curve.formula().name() + " read backward; starting load, people differ (A1.13)");
+                "A1: " + curve.formula().author() + " read backward; starting load, people differ (A1.13)");
     }
 
     private Reason progressionReason(SolvedSetUp solved, Frame frame, List<Dose> doses) {

@@ -35,6 +35,7 @@ final class Strengths {
     private final List<Test> tests;
     private final RepCurve curve;
     private final Bench bench;
+    private final MassWords words;
     private final Map<Test, Optional<Reading>> read = new LinkedHashMap<>();
 
     Strengths(SetUps setUps, RepCurve curve, Bench bench) {
@@ -42,6 +43,7 @@ final class Strengths {
         this.tests = setUps.assessed().spec().assessment().tests();
         this.curve = curve;
         this.bench = bench;
+        this.words = new MassWords(setUps.assessed().spec().client().units());
     }
 
     /** The strength for this set-up; empty without a test that counts for it. {@code bothSides}: the set-up serves both at once. */
@@ -173,9 +175,9 @@ final class Strengths {
 
     private Reason estimate(Family tested, Reading median, int count, double moment) {
         return new Reason("one-rep-max", String.format(Locale.ROOT,
-                "%s: 1RM about %.1f kg ± %.1f %% from %s, repetitions in reserve counted as done (%s); the %s then bears %.0f N·m",
-                tested.id(), median.oneRepMax(), 100 * ERROR, count == 1 ? "one test set" : "the median of " + count
+                "%s: 1RM about %s ± %.1f %% from %s, repetitions in reserve counted as done (%s); the %s then bears %.0f N·m",
+                tested.id(), words.of(median.oneRepMax()), 100 * ERROR, count == 1 ? "one test set" : "the median of " + count
                         + " test sets", curve.formula().words(), median.joint().word(), moment), Source.PUBLISHED,
-                "A1: " + curve.formula().name() + "; error A1.12: Hutchins and Gearhart 2010");
+                "A1: " + curve.formula().author() + "; error A1.12: Hutchins and Gearhart 2010");
     }
 }
