@@ -10,15 +10,15 @@ import java.util.List;
 /**
  * How stages map onto weeks (house defaults). From the start stage on, each stage leads a run of weeks: from the floor,
  * the supported stage opens after a quarter of the plan, standing work after half, integrated work after seven eighths;
- * from a later start the rest of the way is shared out alike. Floor work stops when standing work leads, unless the
- * client began on the feet: then it opens the session. All other work stays to the end once it has come in.
+ * from a supported start, standing work opens after two fifths. Floor work, and work of the legs
+ * without a weight, stops when standing work leads, unless the client began beyond it. All other work stays to the end.
  */
 record Stages(List<StageWeeks> blocks, Stage start, int weeks) {
     static Stages of(Schedule schedule) {
         var start = schedule.startStage();
         double[] opens = switch (start) {
             case FLOOR -> new double[] {0, 0.25, 0.5, 0.875};
-            case SUPPORTED -> new double[] {0, 0, 0.25, 0.75};
+            case SUPPORTED -> new double[] {0, 0, 0.4, 0.85};
             case STANDING -> new double[] {0, 0, 0, 0.5};
             case INTEGRATED -> new double[] {0, 0, 0, 0};
         };
@@ -40,16 +40,18 @@ record Stages(List<StageWeeks> blocks, Stage start, int weeks) {
         return new Stages(List.copyOf(blocks), start, weeks);
     }
 
-    /** When work of this stage may be done; {@code atOnce} where the coach has tested or asked for it. */
-    Window window(Stage stage, boolean atOnce) {
-        if (atOnce || stage.compareTo(start) <= 0 && stage != Stage.FLOOR) {
-            return new Window(1, weeks);
-        }
+    /**
+     * When work of this stage may be done.
+     *
+     * @param atOnce the coach has tested or asked for it
+     * @param passes it makes way for standing work: floor work, and work of the legs without a weight
+     */
+    Window window(Stage stage, boolean atOnce, boolean passes) {
         int standing = first(Stage.STANDING);
-        if (stage == Stage.FLOOR) {
-            return new Window(1, start == Stage.FLOOR && standing > 1 ? standing - 1 : weeks);
-        }
-        return new Window(first(stage), weeks);
+        int last = passes && stage.compareTo(Stage.STANDING) < 0 && stage.compareTo(start) >= 0 && standing > 1
+                ? standing - 1 : weeks;
+        return new Window(atOnce || stage.compareTo(start) <= 0 ? 1 : first(stage), atOnce ? weeks : Math.max(last,
+                Math.min(weeks, stage.compareTo(start) <= 0 ? 1 : first(stage))));
     }
 
     /** First week of the run led by this stage or a later one; the week after the last if there is none. */

@@ -42,9 +42,10 @@ final class WhyThis {
         if (item.window().first() > 1) {
             reasons.add(Reason.of("stage", "it comes in with the " + item.stage().word() + " stage in week "
                     + item.window().first(), Source.HOUSE));
-        } else if (item.window().last() < stages.weeks()) {
-            reasons.add(Reason.of("stage", "floor work ends in week " + item.window().last()
-                    + ", when standing work takes over", Source.HOUSE));
+        }
+        if (item.window().last() < stages.weeks()) {
+            reasons.add(Reason.of("stage", "it ends in week " + item.window().last()
+                    + "; then standing work takes over", Source.HOUSE));
         }
         return List.copyOf(reasons);
     }
