@@ -4,6 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import contrapposto.catalogue.CatalogueReader;
+import contrapposto.catalogue.HouseRulesReader;
+import contrapposto.handout.Contrast;
 import contrapposto.handout.PdfTables;
 import contrapposto.handout.PdfTables.Element;
 import java.io.IOException;
@@ -16,6 +19,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.contentstream.operator.Operator;
+import org.apache.pdfbox.cos.COSNumber;
+import org.apache.pdfbox.pdfparser.PDFStreamParser;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
@@ -121,6 +127,50 @@ class ReadBackTest {
         }
         var name = map(Demos.plan(Demos.file(out, spec + "-plan.yaml")), "client").get("name");
         assertTrue(tree(spec, "client").all("H1").getFirst().text().contains(name.toString()), "the name is set whole");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"newcomer-right", "veteran-left", "seventy-bare-room", "square-steady"})
+    void rests_and_cautions_of_every_exercise_are_on_its_card(String spec) throws IOException {
+        var catalogue = CatalogueReader.house(HouseRulesReader.house());
+        var cards = tree(spec, "client").all("Sect");
+        for (var day : list(Demos.plan(Demos.file(out, spec + "-plan.yaml")), "days")) {
+            for (var exercise : list(day, "exercises")) {
+                String id = exercise.get("id").toString();
+                String card = cards.stream().map(c -> c.text().replace('\u00A0', ' ')).filter(c -> named(c, exercise.get("name").toString()))
+                        .findFirst().orElseThrow();
+                for (var side : map(exercise, "sides").values()) {
+                    var rest = list(side, "weeks").getFirst().get("rest-s");
+                    assertTrue(card.contains("Rest " + rest + " s"), spec + " " + id + ": rest of " + rest + " s");
+                }
+                for (String caution : catalogue.words("en", id).cautions()) {
+                    String fixed = caution.contains("{") ? caution.substring(0, caution.indexOf('{')) : caution;
+                    assertTrue(card.contains(fixed), spec + " " + id + ": " + caution);
+                }
+            }
+        }
+    }
+
+    /** WCAG 2.2 SC 1.4.6: at least 7 : 1 for whatever is not a tone of grey; text is black or white. */
+    @Test
+    void the_one_colour_of_the_page_stands_out_from_the_paper() throws IOException {
+        int coloured = 0;
+        try (var document = Loader.loadPDF(Files.readAllBytes(Demos.file(out, "newcomer-right-client.pdf")))) {
+            var tokens = new PDFStreamParser(document.getPage(0)).parse();
+            for (int i = 3; i < tokens.size(); i++) {
+                if (tokens.get(i) instanceof Operator operator && operator.getName().matches("rg|RG")) {
+                    double[] colour = new double[3];
+                    for (int c = 0; c < 3; c++) {
+                        colour[c] = ((COSNumber) tokens.get(i - 3 + c)).floatValue();
+                    }
+                    if (colour[0] != colour[1] || colour[1] != colour[2]) {
+                        coloured++;
+                        assertTrue(Contrast.ratio(colour, new double[] {1, 1, 1}) >= 7, "contrast of a colour with white");
+                    }
+                }
+            }
+        }
+        assertTrue(coloured > 0, "the arrows of the finding picture are coloured");
     }
 
     // --- reading the page
