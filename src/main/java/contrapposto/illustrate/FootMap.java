@@ -56,34 +56,35 @@ public final class FootMap {
 
     private static Figure drawn(FootPlan plan, Function<Length, String> lengths, double width, double height,
                                 double label) {
-        double length = Math.min(LONGEST, (height - 11) / 2);
-        double inset = (width - WIDTH) / 2;
+        double k = label / 11;
+        double length = Math.min(LONGEST * k, (height - 11 * k) / 2);
+        double inset = (width - WIDTH * k) / 2;
         Canvas canvas = new Canvas();
         double shareSize = Math.max(label, SHARE_SIZE * label / 11);
         switch (plan.arrangement()) {
             case FootPlan.Level level -> {
-                double heel = height - 15;
+                double heel = height - 15 * k;
                 for (Side side : Side.values()) {
-                    foot(canvas, plan, side, new Point(x(inset, side), heel), length);
-                    tag(canvas, plan, side, new Point(x(inset, side), heel + 3.2), shareSize, label);
+                    foot(canvas, plan, side, new Point(x(inset, side, k), heel), length);
+                    tag(canvas, plan, side, new Point(x(inset, side, k), heel + 3.2 * k), shareSize, label);
                 }
             }
             case FootPlan.Overlapping(var ahead) -> {
-                double heel = height - 15;
-                foot(canvas, plan, ahead, new Point(x(inset, ahead), heel - .42 * length), length);
-                foot(canvas, plan, ahead.other(), new Point(x(inset, ahead.other()), heel), length);
+                double heel = height - 15 * k;
+                foot(canvas, plan, ahead, new Point(x(inset, ahead, k), heel - .42 * length), length);
+                foot(canvas, plan, ahead.other(), new Point(x(inset, ahead.other(), k), heel), length);
                 for (Side side : Side.values()) {
-                    tag(canvas, plan, side, new Point(x(inset, side), heel + 3.2), shareSize, label);
+                    tag(canvas, plan, side, new Point(x(inset, side, k), heel + 3.2 * k), shareSize, label);
                 }
             }
             case FootPlan.Split(var front, var gap) -> {
                 double frontHeel = length + (plan.foot(front).onBox() ? 1.4 : .6);
                 FootPlan.Foot behind = plan.foot(front.other());
                 double rearHeel = height - (behind.onBox() ? 2.3 : behind.onWedge() ? 1.6 : .5);
-                foot(canvas, plan, front, new Point(x(inset, front), frontHeel), length);
-                foot(canvas, plan, front.other(), new Point(x(inset, front.other()), rearHeel), length);
-                tag(canvas, plan, front, new Point(x(inset, front.other()), frontHeel - .5 * length - 4.6), shareSize, label);
-                tag(canvas, plan, front.other(), new Point(x(inset, front), rearHeel - .5 * length - 4.6), shareSize, label);
+                foot(canvas, plan, front, new Point(x(inset, front, k), frontHeel), length);
+                foot(canvas, plan, front.other(), new Point(x(inset, front.other(), k), rearHeel), length);
+                tag(canvas, plan, front, new Point(x(inset, front.other(), k), frontHeel - .5 * length - 4.6 * k), shareSize, label);
+                tag(canvas, plan, front.other(), new Point(x(inset, front, k), rearHeel - .5 * length - 4.6 * k), shareSize, label);
                 gap.ifPresent(tape -> gap(canvas, lengths.apply(tape), inset, frontHeel, rearHeel - length, front,
                         plan.foot(front).onBox(), label));
             }
@@ -115,8 +116,9 @@ public final class FootMap {
         return canvas.figure(width, height);
     }
 
-    private static double x(double inset, Side side) {
-        return inset + (side == Side.LEFT ? LEFT_X : RIGHT_X);
+    /** @param k how much larger than the plain print it is */
+    private static double x(double inset, Side side, double k) {
+        return inset + k * (side == Side.LEFT ? LEFT_X : RIGHT_X);
     }
 
     private static void foot(Canvas canvas, FootPlan plan, Side side, Point heel, double length) {
@@ -170,13 +172,14 @@ public final class FootMap {
     private static void gap(Canvas canvas, String text, double inset, double from, double to, Side front, boolean onBox,
                             double label) {
         double wide = TextWidth.of(text, label, Weight.BOLD);
-        double centre = inset + (LEFT_X + RIGHT_X) / 2;
+        double k = label / 11;
+        double centre = inset + k * (LEFT_X + RIGHT_X) / 2;
         boolean wordsLeft = front == Side.LEFT;
-        double middle = wordsLeft ? Math.max(centre, wide + 1.5) : Math.min(centre, 2 * inset + WIDTH - wide - 1.5);
+        double middle = wordsLeft ? Math.max(centre, wide + 1.5) : Math.min(centre, 2 * inset + WIDTH * k - wide - 1.5);
         int side = front == Side.LEFT ? 1 : -1;
         double start = from + (onBox ? 1.1 : 0);
-        canvas.line(Lines.BOX, new Point(x(inset, front) + side * 1.5, from), new Point(middle + side, from));
-        canvas.line(Lines.BOX, new Point(x(inset, front.other()) - side * 4, to), new Point(middle - side, to));
+        canvas.line(Lines.BOX, new Point(x(inset, front, k) + side * 1.5, from), new Point(middle + side, from));
+        canvas.line(Lines.BOX, new Point(x(inset, front.other(), k) - side * 4, to), new Point(middle - side, to));
         Lines.measure(canvas, new Point(middle, start), new Point(middle, to));
         canvas.words(new Point(middle + (wordsLeft ? -1.2 : 1.2), (start + to) / 2 + TextWidth.capHeight(label) / 2), text,
                 label, Weight.BOLD, wordsLeft ? Anchor.END : Anchor.START);

@@ -46,15 +46,17 @@ public final class MirroredBars {
     private static Figure drawn(List<Bar> bars, String unit, double width, double height, double label) {
         Canvas canvas = new Canvas();
         double largest = bars.stream().mapToDouble(b -> Math.max(b.left(), b.right())).max().orElse(0);
-        double wing = (width - NAMES) / 2;
-        double perSet = Math.min(2.75, 33 / Math.max(1, largest));
+        double names = NAMES * label / 11;
+        double wing = (width - names) / 2;
+        double value = 1.2 + TextWidth.of(Numerals.number(largest), label, Weight.BOLD);
+        double perSet = Math.min(2.75 * label / 11, (wing - value) / Math.max(1, largest));
         double row = Math.max(ROW, label * .51);
         double bottom = HEAD + row * bars.size();
         for (Side side : Side.values()) {
             int out = -side.sign();
-            double zero = width / 2 + out * NAMES / 2;
+            double zero = width / 2 + out * names / 2;
             head(canvas, side, zero, out, unit, label);
-            for (int sets = TICK; sets <= Math.ceil(largest / TICK) * TICK && sets * perSet < wing - 1; sets += TICK) {
+            for (int sets = TICK; sets <= Math.ceil(largest / TICK) * TICK && sets * perSet + TextWidth.of(Integer.toString(sets), label, Weight.REGULAR) / 2 < wing; sets += TICK) {
                 double x = zero + out * sets * perSet;
                 canvas.dashed(Lines.THIN, .25, 1.2, Outline.polyline(new Point(x, HEAD - 1), new Point(x, bottom + .6)));
                 canvas.words(new Point(x, bottom + 1.6 + TextWidth.capHeight(label)), Integer.toString(sets), label,

@@ -23,6 +23,8 @@ final class BlockSetter {
     private static final double LARGE_TIGHTEST_ROW = 50;
     private static final double LARGE_ROW = 88;
     private static final double PANEL_INSET = 3.5;
+    /** From the plain print's type to the large one's: charts keep their proportions to their words. */
+    private static final double LARGER = 18.0 / 11;
 
     private final Desk desk;
     private final TextSetter text;
@@ -69,7 +71,8 @@ final class BlockSetter {
             case Block.Steps(var steps) -> one(text.steps(steps, measure));
             case Block.Measures(var measures) -> one(text.measures(measures, measure));
             case Block.Reasons(var statements) -> one(text.reasons(statements, measure));
-            case Block.Plate plate -> one(plate(plate, plate.width()));
+            case Block.Plate plate -> one(plate(plate,
+                    desk.large() ? Math.min(measure, LARGER * plate.width()) : plate.width()));
             case Block.FigureRow(var parts) -> one(desk.large()
                     ? new FigureRowSlab(parts, measure, LARGE_TIGHTEST_ROW, LARGE_ROW)
                     : new FigureRowSlab(parts, measure, TIGHTEST_ROW, WIDEST_ROW));
@@ -113,8 +116,8 @@ final class BlockSetter {
         var style = desk.type().body();
         var caption = plate.caption().isEmpty() ? List.<Line>of()
                 : desk.lines(style).broken(plate.caption(), width);
-        return new PlateSlab(plate.drawing(), plate.alt(), width, plate.height() * width / plate.width(), caption,
-                style);
+        double height = plate.height() * (desk.large() ? LARGER : width / plate.width());
+        return new PlateSlab(plate.drawing(), plate.alt(), width, height, caption, style);
     }
 
     /** @param main whether it is the safety box of page 1, with the larger header and text */

@@ -52,8 +52,14 @@ final class TableSetter {
         var cells = cells(table, row, first ? desk.type().number() : desk.type().body(), true);
         double text = cells.stream().mapToDouble(CellBox::height).max().orElse(0);
         boolean title = first && !table.title().isEmpty();
-        double height = Math.max(row.height(), title ? Math.max(text, desk.type().title().line()) : text);
+        double height = Math.max(row.height(), title ? underTitle(text) : text);
         return new TableSlab.Row(cells, height, height);
+    }
+
+    /** Height of a head row whose words begin on the baseline of the title. */
+    private double underTitle(double text) {
+        double lowered = desk.type().title().baseline() - desk.type().number().baseline();
+        return Math.max(desk.type().title().line(), lowered + text);
     }
 
     private TableSlab.Row row(Table table, Table.Row row) {
