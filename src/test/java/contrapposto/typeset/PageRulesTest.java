@@ -74,6 +74,16 @@ class PageRulesTest {
         }
     }
 
+    @ParameterizedTest
+    @CsvSource({"A4, PLAIN", "LETTER, LARGE"})
+    void contents_and_annotations_meet_their_elements_both_ways(Paper paper, Print print) throws IOException {
+        try (var read = new ReadBack(TypesetterTest.set(Samples.every(paper, print)).bytes())) {
+            var findings = Ties.of(read.file);
+            assertEquals(Set.of(), findings.loose());
+            assertTrue(findings.ties() > 100, "only " + findings.ties() + " ties found");
+        }
+    }
+
     @Test
     void a_card_is_read_left_side_first_then_right_then_the_band() throws IOException {
         try (var read = new ReadBack(TypesetterTest.set(Samples.every(Paper.A4, Print.PLAIN)).bytes())) {
