@@ -64,7 +64,7 @@ public final class ProgramKeys {
                     optional("log", TRUTH, "whether to print a log", "yes")), "how it is printed"));
 
     private static Value client() {
-        return fields(
+        return new Value.Fields(List.of(
                 optional("name", NAMED, "the client's name; this or a code is needed"),
                 optional("code", new Value.Code(), "used in file names and page footers instead of the name"),
                 optional("age", number(LEAST_AGE, MOST_AGE, true, "check the age, in years"), "in years, on the day of the assessment",
@@ -76,7 +76,8 @@ public final class ProgramKeys {
                 optional("training-years", number(0, 80, false, "give years, such as `0.5`"),
                         "years of regular resistance training", "0"),
                 optional("language", words("en"), "of the handout", "en"),
-                optional("units", words("metric", "us"), "what the handout prints", "metric"));
+                optional("units", words("metric", "us"), "what the handout prints", "metric")),
+                List.of(new Value.Between.AtLeastOne(List.of("name", "code")), new Value.Between.NotBoth("age", "born")));
     }
 
     private static Value assessment() {

@@ -60,11 +60,29 @@ public sealed interface Value {
     /** A list of at least one and at most {@code most} values; {@code distinct} ones may not repeat. */
     record Many(Value item, int most, boolean distinct) implements Value { }
 
-    /** A map with fixed keys. */
-    record Fields(List<Key> keys) implements Value {
+    /** A map with fixed keys, and what holds between them. */
+    record Fields(List<Key> keys, List<Between> between) implements Value {
         public Fields {
             keys = List.copyOf(keys);
+            between = List.copyOf(between);
         }
+
+        public Fields(List<Key> keys) {
+            this(keys, List.of());
+        }
+    }
+
+    /** What the presence of one key asks of another; whoever owns the table words the notice. */
+    sealed interface Between {
+        /** At least one of {@code keys} is there. */
+        record AtLeastOne(List<String> keys) implements Between {
+            public AtLeastOne {
+                keys = List.copyOf(keys);
+            }
+        }
+
+        /** {@code one} and {@code other} exclude each other. */
+        record NotBoth(String one, String other) implements Between { }
     }
 
     /** A map whose keys are values themselves. {@code about} says what the keys are. */

@@ -115,7 +115,7 @@ class PairsTest {
         }
     }
 
-    private static Outcome<CheckedSpec> check(Path file) throws IOException {
+    static Outcome<CheckedSpec> check(Path file) throws IOException {
         var bytes = Files.readAllBytes(file);
         return assertTimeoutPreemptively(Duration.ofSeconds(20),
                 () -> Checks.check(file.getFileName().toString(), bytes, DemoSpecsTest.EXERCISES));
