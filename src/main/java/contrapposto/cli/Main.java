@@ -1,7 +1,9 @@
 package contrapposto.cli;
 
+import java.io.BufferedReader;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
+import java.io.InputStreamReader;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
@@ -14,7 +16,8 @@ public final class Main {
         System.setProperty("jdk.console", "java.base");      // the console that is absent when no person is there
         var out = stream(FileDescriptor.out);
         var err = stream(FileDescriptor.err);
-        int code = new Console(new Streams(out, err, Path.of(""), System.console() != null)).run(args);
+        var in = new BufferedReader(new InputStreamReader(System.in, StandardCharsets.UTF_8));
+        int code = new Console(new Streams(in, out, err, Path.of(""), System.console() != null)).run(args);
         out.flush();
         err.flush();
         System.exit(code);

@@ -4,9 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.BufferedReader;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.PrintStream;
+import java.io.StringReader;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -138,6 +140,39 @@ class ConsoleTest {
     }
 
     @Test
+    void facts_given_as_options_stand_in_the_new_spec_and_keep_their_comments() throws IOException {
+        assertEquals(Console.DONE, run("new", "ines.yaml", "--code", "HS-0142", "--height", "5 ft 7 in", "--mass", "141 lb", "--units", "us", "--turned", "left",
+                "--days", "tue, fri", "--dumbbells", "10 lb, 20 lb", "--boxes", "4 in", "--bench", "17 in", "--age", ""));
+        assertEquals(Console.DONE, run("check", "ines.yaml"));
+        var text = Files.readString(here.resolve("ines.yaml"));
+        for (var line : List.of("  # name: First Last ", "  code: HS-0142 ", "  # age: 40 ", "  height: 5 ft 7 in              # needed", "  days: [tue, fri]",
+                "  pelvis: {turned: left, degree: clear} ", "  dumbbells: [10 lb, 20 lb] ", "  boxes: [4 in]", "  bench: 17 in")) {
+            assertTrue(text.lines().anyMatch(l -> l.startsWith(line)), line + "\n" + text);
+        }
+    }
+
+    @Test
+    void a_fact_that_cannot_be_is_refused_before_anything_is_written() throws IOException {
+        assertEquals(Console.NOTHING, run("new", "ines.yaml", "--name", "Ines", "--height", "71 cm"));
+        assertTrue(said(err).contains("out-of-range"), said(err));
+        assertTrue(Files.notExists(here.resolve("ines.yaml")));
+    }
+
+    @Test
+    void a_person_is_asked_fact_by_fact_and_again_when_the_answer_cannot_be() throws IOException {
+        typed = "Ines: \"Nes\" Calloway #1\n\n34\nfemale\n171\n171 cm\n64 kg\n";
+        assertEquals(Console.DONE, run("new", "ines.yaml"));
+        assertTrue(said(err).contains("has no unit: write `171 cm`"), said(err));
+        typed = "";
+        assertEquals(Console.DONE, run("check", "ines.yaml"));
+        var client = new Yaml(new SafeConstructor(new LoaderOptions())).<Map<String, Map<String, Object>>>load(
+                Files.readString(here.resolve("ines.yaml")).replace("format: 1 ", "format: {} ").replace("title: Block 1", "title: {}")).get("client");
+        assertEquals("Ines: \"Nes\" Calloway #1", client.get("name"));
+        assertEquals(34, client.get("age"));
+        assertEquals("171 cm", client.get("height"));
+    }
+
+    @Test
     void explain_says_why_a_program_is_withheld() throws IOException {
         Files.writeString(here.resolve("ex.yaml"), WITHHELD);
         assertEquals(Console.PARTLY, run("explain", "ex.yaml"));
@@ -155,8 +190,10 @@ class ConsoleTest {
         assertEquals("split-squat", family.get("id"));
     }
 
+    private String typed = "";
+
     private int run(String... args) {
-        var streams = new Streams(new PrintStream(out, true, StandardCharsets.UTF_8), new PrintStream(err, true, StandardCharsets.UTF_8), here, false);
+        var streams = new Streams(new BufferedReader(new StringReader(typed)), new PrintStream(out, true, StandardCharsets.UTF_8), new PrintStream(err, true, StandardCharsets.UTF_8), here, !typed.isEmpty());
         return new Console(streams).run(args);
     }
 

@@ -1,8 +1,10 @@
 package contrapposto.cli;
 
+import java.io.BufferedReader;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.PrintStream;
+import java.io.Reader;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -20,7 +22,7 @@ final class Demos {
         var args = new java.util.ArrayList<>(java.util.List.of("build"));
         args.addAll(java.util.List.of(specs));
         args.addAll(java.util.List.of("-o", out.toString()));
-        int code = new Console(new Streams(stream, stream, Path.of(""), false)).run(args.toArray(String[]::new));
+        int code = new Console(new Streams(new BufferedReader(Reader.nullReader()), stream, stream, Path.of(""), false)).run(args.toArray(String[]::new));
         return code + "\n" + said.toString(StandardCharsets.UTF_8);
     }
 
