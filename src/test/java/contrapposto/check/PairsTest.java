@@ -63,12 +63,16 @@ class PairsTest {
     @ParameterizedTest
     @MethodSource("rosters")
     void a_roster_is_refused_whole_or_by_rows_with_exactly_these_notices(Path file) throws IOException {
+        assertAsNoted(file, roster(file));
+    }
+
+    static List<Notice> roster(Path file) throws IOException {
         var outcome = RosterTest.read(file);
         var notices = new ArrayList<>(outcome.notices());
         if (outcome instanceof Outcome.Done<List<Roster.Row>>(var rows, var none)) {
             rows.forEach(row -> notices.addAll(row.outcome().notices()));
         }
-        assertAsNoted(file, notices);
+        return notices;
     }
 
     @ParameterizedTest
@@ -137,7 +141,7 @@ class PairsTest {
                 notice.id(), notice.span().line(), notice.span().column(), notice.message(), String.join("\n    hint: ", notice.hints()));
     }
 
-    private static List<Path> files(Path folder, String ending) throws IOException {
+    static List<Path> files(Path folder, String ending) throws IOException {
         try (var files = Files.list(folder)) {
             return files.filter(file -> file.toString().endsWith(ending)).sorted().toList();
         }

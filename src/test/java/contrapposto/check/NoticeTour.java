@@ -1,0 +1,96 @@
+package contrapposto.check;
+
+import contrapposto.catalogue.CatalogueReader;
+import contrapposto.catalogue.HouseRulesReader;
+import contrapposto.notice.Notice;
+import contrapposto.notice.NoticeText;
+import contrapposto.notice.Outcome;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.SortedMap;
+import java.util.TreeMap;
+
+/** Every notice id with an example out of the pairs, as the terminal shows it. */
+final class NoticeTour {
+    private static final Path CATALOGUE_PAIRS = Path.of("src/test/resources/rejected-catalogue");
+    private static final int LONGEST = 1200;
+
+    private NoticeTour() { }
+
+    /** The first notice of each id, in the order of the files. */
+    static SortedMap<String, Notice> examples() throws IOException {
+        var first = new TreeMap<String, Notice>();
+        for (var notice : all()) {
+            if (NoticeText.of(notice).length() <= LONGEST) {
+                first.putIfAbsent(notice.id(), notice);
+            }
+        }
+        return first;
+    }
+
+    private static List<Notice> all() throws IOException {
+        var notices = new ArrayList<Notice>();
+        for (var file : PairsTest.rejected()) {
+            notices.addAll(PairsTest.check(file).notices());
+        }
+        for (var file : PairsTest.warned()) {
+            notices.addAll(PairsTest.check(file).notices());
+        }
+        for (var file : PairsTest.rosters()) {
+            notices.addAll(PairsTest.roster(file));
+        }
+        for (var file : PairsTest.files(CATALOGUE_PAIRS, ".yaml")) {
+            notices.addAll(catalogue(file));
+        }
+        return notices;
+    }
+
+    private static List<Notice> catalogue(Path file) throws IOException {
+        var text = Files.readString(file);
+        var as = text.lines().findFirst().orElseThrow().replace("# file: ", "");
+        var bytes = text.getBytes(StandardCharsets.UTF_8);
+        Outcome<?> outcome = as.equals("house-rules.yaml") ? HouseRulesReader.read(as, bytes)
+                : CatalogueReader.read("mine", Map.of(as, bytes), HouseRulesReader.house());
+        return outcome.notices();
+    }
+
+    static String page() throws IOException {
+        var page = new StringBuilder("""
+                # What the tool says, and the way out
+
+                Made from the pairs in `src/test/resources`: each id once, with the example a test holds it to. Errors refuse the file, all of them at
+                once; warnings do not. Ids of files, folders and templates that need a whole run to show stand at the end.
+                """);
+        for (var example : examples().entrySet()) {
+            page.append("\n## ").append(example.getKey()).append("\n```\n").append(NoticeText.of(example.getValue())).append("```\n");
+        }
+        page.append("\n## Of a run rather than of a line\n| id | when | the way out |\n|---|---|---|\n");
+        RUN.forEach((id, said) -> page.append("| `").append(id).append("` | ").append(said.get(0)).append(" | ").append(said.get(1)).append(" |\n"));
+        return page.toString();
+    }
+
+    /** Ids whose example is a file system, a template or a fault: when they are said, and what to do; each has a test where it arises. */
+    static final SortedMap<String, List<String>> RUN = new TreeMap<>();
+
+    static {
+        run("cannot-read", "a file or folder named on the command line is not there or cannot be opened", "check the path; it starts from the folder you are in");
+        run("cannot-write", "a handout, plan or manifest cannot be put in place", "check the folder's rights and the space on its disk; nothing half-written is left");
+        run("catalogue-no-folder", "`--catalogue` names no folder", "name the folder that holds the families");
+        run("no-glyph", "no font at hand has a character of the handout", "write the name in letters the font has, or add a font");
+        run("program-fault", "the tool itself failed; the other clients are still done", "tell us, with the spec; your file is not at fault");
+        run("safety-panel-missing", "a practice's template leaves the safety box out", "put `<safety>` back; its words may be your own");
+        run("same-files", "two specs of one run would write the same files", "give one of them another code or file name");
+        run("template-slip", "a template cannot be filled or writes an element the paper does not know", "see templates/README.md for the elements");
+        run("too-tall", "a block of a template cannot fit on a page", "shorten its words or split it");
+        run("yaml-too-big", "a spec is larger than 250 kB", "a spec is a page or two; take out what is not about this client");
+    }
+
+    private static void run(String id, String when, String wayOut) {
+        RUN.put(id, List.of(when, wayOut));
+    }
+}
