@@ -21,9 +21,11 @@ import java.util.Set;
  * @param verdict    of the screening answers
  * @param cautious   whether the cautions for 65 and over (or age unknown) apply
  * @param unanswered screening questions without an answer, in order
+ * @param restrained what binds the plan: the coach's restrictions that hold at its start, then those of conditions
  */
 public record Assessed(CheckedSpec spec, Optional<Side> landing, Target left, Target right, List<Agreement> agreements,
-                       Verdict verdict, boolean cautious, List<String> unanswered, List<Reason> reasons) {
+                       Verdict verdict, boolean cautious, List<String> unanswered, List<Restrained> restrained,
+                       List<Reason> reasons) {
 
     public Target target(Side side) {
         return side == Side.LEFT ? left : right;

@@ -24,7 +24,7 @@ public final class Assessor {
         reasons.addAll(agreements.reasons(compared));
         return new Assessed(spec, landing, Targets.of(role(Side.LEFT, landing), landing),
                 Targets.of(role(Side.RIGHT, landing), landing), compared, Screener.verdict(spec),
-                Screener.cautious(spec), Screener.unanswered(spec), List.copyOf(reasons));
+                Screener.cautious(spec), Screener.unanswered(spec), Conditions.restrained(spec), List.copyOf(reasons));
     }
 
     /** The side to shift into: the one the pelvis is turned away from. */

@@ -39,6 +39,7 @@ final class Screener {
         var screener = new Screener(spec);
         screener.readAnswers();
         screener.readPressure();
+        screener.readConditions();
         screener.readAge();
         return screener.verdict();
     }
@@ -62,7 +63,8 @@ final class Screener {
     private void readAnswers() {
         var answers = spec.screening().answers();
         for (var row : ScreeningTable.ROWS) {
-            if (answers.containsKey(row.question()) && answers.get(row.question()) == row.answer()) {
+            boolean described = row.question().equals(ScreeningTable.PREGNANT) && Conditions.describesPregnancy(spec);
+            if (!described && answers.containsKey(row.question()) && answers.get(row.question()) == row.answer()) {
                 String said = row.question() + ": " + (row.answer() ? "yes" : "no");
                 weigh(row.question(), said, row.weight(), row.limits(), row.because(), row.reference());
             }
@@ -77,6 +79,15 @@ final class Screener {
                 .ifPresent(row -> weigh(ScreeningTable.PRESSURE,
                         ScreeningTable.PRESSURE + ": " + systolic + "/" + diastolic + " mmHg", row.weight(), row.limits(),
                         row.because(), row.reference()));
+    }
+
+    private void readConditions() {
+        for (var held : Conditions.of(spec)) {
+            var condition = held.condition();
+            String said = condition.kind().word() + condition.where().map(where -> " of the " + where.word()).orElse("")
+                    + condition.date().map(date -> ", " + date).orElse("");
+            weigh(condition.kind().word(), said, held.row().weight(), held.row().limits(), held.row().because(), held.row().reference());
+        }
     }
 
     private void readAge() {

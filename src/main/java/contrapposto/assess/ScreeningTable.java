@@ -58,6 +58,8 @@ final class ScreeningTable {
     static final String PRESSURE = "resting-blood-pressure";
     /** The word of the activity question. */
     static final String ACTIVE = "active-now";
+    /** The word of the question about a pregnancy. */
+    static final String PREGNANT = "pregnant";
 
     static final List<Row> ROWS = List.of(
             new Row("chest-pain", true, STOP, List.of(),
@@ -97,7 +99,7 @@ final class ScreeningTable {
                     "numbness between the legs or a new bladder or bowel change is an emergency", RED_FLAGS),
             new Row("recent-surgery", true, CLEARANCE, List.of(MODERATE_LOAD, NO_BREATH_HOLD, SLOWER_PROGRESSION),
                     "after an operation the surgeon's own limits come first", "E2.14-E2.17: general texts (from memory)"),
-            new Row("pregnant", true, LIMITS,
+            new Row(PREGNANT, true, LIMITS,
                     List.of(NO_BREATH_HOLD, MODERATE_LOAD, NO_SUPINE, NO_IMPACT, HAND_SUPPORT_FOR_REAR_RAISE,
                             SLOWER_PROGRESSION),
                     "in pregnancy: no long spells on the back, no held breath, nothing that risks a fall or a blow",

@@ -14,8 +14,21 @@ public enum RestrictionTag {
     KNEELING, PRONE, SUPINE, SIDE_LYING, FLOOR, OVERHEAD, HEAD_BELOW_HEART, SINGLE_LEG,
     // demands
     WRIST_LOAD, GRIP, SPINE_FLEXION, BREATH_HOLD, IMPACT, DEEP_KNEE, DEEP_HIP, TWISTING,
+    // the same with a weight, a cable or a band: no family carries these, the set-up decides
+    LOADED_SPINE_FLEXION, LOADED_TWISTING,
     // joints that work against a load or carry body weight while they bend
     NECK, SHOULDER, ELBOW, WRIST, LOWER_BACK, HIP, KNEE, ANKLE;
+
+    /** What a family must carry for this to concern it: for the loaded ones, the movement itself. */
+    public RestrictionTag movement() {
+        return switch (this) {
+            case LOADED_SPINE_FLEXION -> SPINE_FLEXION;
+            case LOADED_TWISTING -> TWISTING;
+            case KNEELING, PRONE, SUPINE, SIDE_LYING, FLOOR, OVERHEAD, HEAD_BELOW_HEART, SINGLE_LEG, WRIST_LOAD, GRIP,
+                    SPINE_FLEXION, BREATH_HOLD, IMPACT, DEEP_KNEE, DEEP_HIP, TWISTING, NECK, SHOULDER, ELBOW, WRIST,
+                    LOWER_BACK, HIP, KNEE, ANKLE -> this;
+        };
+    }
 
     /** {@code head-below-heart}, {@code knee}, … */
     public String word() {

@@ -43,8 +43,8 @@ public record CheckedSpec(String fileName, String sha256, String title, Client c
         }
     }
 
-    /** Who made the plan and whom to call; empty strings where not given. */
-    public record Practice(String name, String preparedBy, String contact) { }
+    /** Who made the plan, whom to call and whom in an emergency; empty strings where not given. */
+    public record Practice(String name, String preparedBy, String contact, String emergency) { }
 
     public enum Turned { LEFT, RIGHT, SQUARE }
 
@@ -77,8 +77,10 @@ public record CheckedSpec(String fileName, String sha256, String title, Client c
     /**
      * @param answers word of a {@link ScreeningQuestion} → yes or no, in their order; a question not answered is absent
      * @param systolic mmHg, empty when not measured
+     * @param conditions that have rules of their own, as given
      */
-    public record Screening(Map<String, Boolean> answers, OptionalInt systolic, OptionalInt diastolic) { }
+    public record Screening(Map<String, Boolean> answers, OptionalInt systolic, OptionalInt diastolic,
+                            List<Condition> conditions) { }
 
     public record Clearance(String by, LocalDate date, String limits) { }
 

@@ -105,7 +105,7 @@ final class ClientSection {
     static Practice practice(Written.Fields spec) {
         var practice = spec.fields("practice");
         return new Practice(practice.text("name").orElse(""), practice.text("prepared-by").orElse(""),
-                practice.text("contact").orElse(""));
+                practice.text("contact").orElse(""), practice.text("emergency").orElse(""));
     }
 
     /** The name of the constant that stands for a word of the table. */

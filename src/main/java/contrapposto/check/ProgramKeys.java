@@ -45,7 +45,9 @@ public final class ProgramKeys {
             required("client", client(), "who the program is for"),
             optional("practice", fields(
                     optional("name", NAMED, "of the practice"), optional("prepared-by", NAMED, "who made the program"),
-                    optional("contact", NAMED, "whom the client calls")), "who made the program"),
+                    optional("contact", NAMED, "whom the client calls"),
+                    optional("emergency", NAMED, "the number to call for urgent help", "the local emergency number, in words")),
+                    "who made the program"),
             required("assessment", assessment(), "what the coach found"),
             optional("screening", screening(), "answers on health; printed as unanswered where missing", "unanswered"),
             optional("clearance", fields(
@@ -119,6 +121,10 @@ public final class ProgramKeys {
         var keys = new ArrayList<Key>();
         ScreeningQuestion.inOrder().forEach(q -> keys.add(optional(q.word(), TRUTH, q.about(), "unanswered")));
         keys.add(optional("resting-blood-pressure", new Value.Pressure(), "systolic over diastolic, mmHg", "not measured"));
+        keys.add(optional("conditions", many(fields(required("what", new Value.Word(Condition.Kind.words()), "what it is"),
+                optional("date", DAY, "of the operation or birth; of a pregnancy the day it is due", "not known"),
+                optional("where", new Value.Word(Condition.Where.words()), "the part of the body, for an operation or a new joint"),
+                optional("side", SIDES, "of that part", "both")), 20), "what has rules of its own", "none"));
         return new Value.Fields(keys);
     }
 

@@ -21,6 +21,8 @@ final class Rules {
                 AssessmentSection::measuresInTheirUnit, AssessmentSection::measuresOnce, AssessmentSection::testsBeforeStart,
                 AssessmentSection::testsNearTheLimit,
                 SafetySection::restrictionsStillHold,
+                ConditionSection::conditionsAreWhole, ConditionSection::conditionsHaveTheirPlace,
+                ConditionSection::conditionsHaveTheirTime, ConditionSection::conditionsAgreeWithTheAnswers,
                 EquipmentSection::runsReachTheirEnd, EquipmentSection::platesComeInPairs, EquipmentSection::barbellIsSane,
                 EquipmentSection::pulleyGoesUp,
                 ScheduleSection::startsAfterAssessment, ScheduleSection::gateInItsUnit,

@@ -40,7 +40,7 @@ final class SafetySection {
         var pressure = screening.at("resting-blood-pressure", Written.Pressure.class);
         return new Screening(Collections.unmodifiableMap(answers),
                 pressure.map(p -> OptionalInt.of(p.systolic())).orElseGet(OptionalInt::empty),
-                pressure.map(p -> OptionalInt.of(p.diastolic())).orElseGet(OptionalInt::empty));
+                pressure.map(p -> OptionalInt.of(p.diastolic())).orElseGet(OptionalInt::empty), ConditionSection.conditions(screening));
     }
 
     static Optional<Clearance> clearance(Written.Fields spec) {

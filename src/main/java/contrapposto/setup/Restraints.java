@@ -4,6 +4,7 @@ import contrapposto.assess.Assessed;
 import contrapposto.assess.Assessed.Limit;
 import contrapposto.assess.Reason;
 import contrapposto.assess.Reason.Source;
+import contrapposto.assess.Restrained;
 import contrapposto.body.JointLimits;
 import contrapposto.catalogue.Family;
 import contrapposto.catalogue.Implement;
@@ -12,7 +13,6 @@ import contrapposto.check.CheckedSpec;
 import contrapposto.check.CheckedSpec.Restriction;
 import contrapposto.quantity.Side;
 import contrapposto.quantity.Sided;
-import java.time.LocalDate;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
@@ -22,26 +22,22 @@ import java.util.Set;
  * What this person must keep away from on the day the plan starts. A restriction that has run out by then is void; one
  * that runs out later binds the whole plan, since a set-up is kept for all weeks.
  *
- * @param active  restrictions in the order of the spec
+ * @param active  what binds the plan
  * @param verdict limits of the screening
  * @param limits  how far each side's joints may be asked to move
  */
-record Restraints(List<Restriction> active, Set<Limit> verdict, Sided<JointLimits> limits) {
+record Restraints(List<Restrained> active, Set<Limit> verdict, Sided<JointLimits> limits) {
     /** An ankle is asked for this much less than the person's own weight-bearing dorsiflexion, degrees. */
     private static final double ANKLE_RESERVE = 5;
 
     static Restraints of(Assessed assessed) {
         var spec = assessed.spec();
-        var active = spec.restrictions().stream().filter(r -> binds(r, spec.schedule().start())).toList();
+        var active = assessed.restrained();
         return new Restraints(active, assessed.verdict().limits(), new Sided.Each<>(limits(spec, active, Side.LEFT),
                 limits(spec, active, Side.RIGHT)));
     }
 
-    private static boolean binds(Restriction restriction, LocalDate start) {
-        return restriction.until().isEmpty() || !restriction.until().get().isBefore(start);
-    }
-
-    private static JointLimits limits(CheckedSpec spec, List<Restriction> active, Side side) {
+    private static JointLimits limits(CheckedSpec spec, List<Restrained> active, Side side) {
         var common = JointLimits.COMMON;
         return new JointLimits(
                 range(spec, active, side, "hip-flexion", 0, common.hipFlexion()),
@@ -55,14 +51,14 @@ record Restraints(List<Restriction> active, Set<Limit> verdict, Sided<JointLimit
     }
 
     /** The person's own measure where given, less {@code reserve}; never beyond what a restriction allows. */
-    private static double range(CheckedSpec spec, List<Restriction> active, Side side, String what, double reserve,
+    private static double range(CheckedSpec spec, List<Restrained> active, Side side, String what, double reserve,
                                 double common) {
         var own = spec.assessment().measures().stream()
                 .filter(m -> m.unit().equals("deg") && words(m.what()).endsWith(words(what))).findFirst()
                 .map(m -> (side == Side.LEFT ? m.left() : m.right()) - reserve);
         double limit = own.orElse(common);
         for (var restriction : active) {
-            limit = switch (restriction) {
+            limit = switch (restriction.restriction()) {
                 case Restriction.LimitRange(var joint, var sides, var to, var until, var because)
                         when sides.contains(side) && words(joint).endsWith(words(what)) -> Math.min(limit, to.degrees());
                 case Restriction.LimitRange other -> limit;
@@ -79,7 +75,7 @@ record Restraints(List<Restriction> active, Set<Limit> verdict, Sided<JointLimit
 
     /** The most one hand may hold, kg; infinite without such a restriction. */
     double handLoad() {
-        return active.stream().mapToDouble(r -> switch (r) {
+        return active.stream().mapToDouble(r -> switch (r.restriction()) {
             case Restriction.LimitLoad(var perHand, var until, var because) -> perHand.kilograms();
             case Restriction.LimitRange range -> Double.POSITIVE_INFINITY;
             case Restriction.Avoid avoid -> Double.POSITIVE_INFINITY;
@@ -95,27 +91,25 @@ record Restraints(List<Restriction> active, Set<Limit> verdict, Sided<JointLimit
         if (verdict.contains(Limit.NO_IMPACT) && family.impact()) {
             return Optional.of(Reason.of("screening-limit", "the screening answers rule out impact", Source.PRACTICE));
         }
-        return active.stream().flatMap(r -> switch (r) {
-            case Restriction.Avoid avoid when hits(avoid, family, setUp, working) -> Optional.of(reason(avoid)).stream();
+        if (verdict.contains(Limit.NO_BREATH_HOLD) && family.tags().contains(RestrictionTag.BREATH_HOLD.word())) {
+            return Optional.of(Reason.of("screening-limit", "the screening answers rule out what tempts to hold the breath",
+                    Source.PRACTICE));
+        }
+        return active.stream().flatMap(r -> switch (r.restriction()) {
+            case Restriction.Avoid avoid when hits(avoid, family, setUp, working) -> Optional.of(r.why()).stream();
             case Restriction.Avoid avoid -> Optional.<Reason>empty().stream();
             case Restriction.LimitLoad load -> Optional.<Reason>empty().stream();
             case Restriction.LimitRange range -> Optional.<Reason>empty().stream();
         }).findFirst();
     }
 
-    private static Reason reason(Restriction.Avoid avoid) {
-        String side = avoid.sides().size() == 1 ? " on the " + avoid.sides().iterator().next().word() + " side" : "";
-        String until = avoid.until().map(d -> " until " + d).orElse("");
-        String because = avoid.because().isEmpty() ? "" : " (" + avoid.because() + ")";
-        return Reason.of("restriction", "restriction: avoid " + avoid.what() + side + until + because, Source.COACH);
-    }
-
     private static boolean hits(Restriction.Avoid avoid, Family family, SetUp setUp, Side working) {
         if (avoid.what().equals(family.id())) {
             return avoid.sides().contains(working) || family.sides() == Family.Sides.BOTH;
         }
-        return family.tags().contains(avoid.what()) && RestrictionTag.of(avoid.what())
-                .map(tag -> sidesUnder(tag, family, setUp, working)).orElse(EnumSet.allOf(Side.class))
+        return RestrictionTag.of(avoid.what()).filter(tag -> family.tags().contains(tag.movement().word()))
+                .filter(tag -> tag == tag.movement() || setUp.implement() != Implement.BODY_WEIGHT)
+                .map(tag -> sidesUnder(tag, family, setUp, working)).orElseGet(() -> EnumSet.noneOf(Side.class))
                 .stream().anyMatch(avoid.sides()::contains);
     }
 
@@ -135,8 +129,8 @@ record Restraints(List<Restriction> active, Set<Limit> verdict, Sided<JointLimit
             case SINGLE_LEG, DEEP_HIP -> EnumSet.of(working);
             case OVERHEAD, GRIP, SHOULDER, ELBOW, WRIST, WRIST_LOAD -> armsUnder(family, setUp, working);
             case HIP, KNEE, ANKLE -> family.base() == Family.BaseKind.ONE_LEG ? EnumSet.of(working) : both;
-            case PRONE, SUPINE, FLOOR, HEAD_BELOW_HEART, SPINE_FLEXION, BREATH_HOLD, IMPACT, DEEP_KNEE, TWISTING, NECK,
-                    LOWER_BACK -> both;
+            case PRONE, SUPINE, FLOOR, HEAD_BELOW_HEART, SPINE_FLEXION, BREATH_HOLD, IMPACT, DEEP_KNEE, TWISTING,
+                    LOADED_SPINE_FLEXION, LOADED_TWISTING, NECK, LOWER_BACK -> both;
         };
     }
 
