@@ -6,15 +6,18 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 
-/** The log: one page a week, boxes per exercise and side. Widths are finished, in mm. */
+/** The log: boxes per exercise and side. Widths are finished, in mm. */
 record LogModel(String unit, List<WeekPage> weeks) {
     private static final double MEASURE = 178;
     private static final double NARROW = 11.6;
     private static final double WIDE = 12.5;
     private static final int FEWEST_SETS = 3;
 
-    /** @param from the first day, as short as {@code to} allows */
-    record WeekPage(String number, String from, String to, String spare, boolean easy, List<Day> days) { }
+    /**
+     * @param from   the first day, as short as {@code to} allows
+     * @param others whether some exercise is to be stopped with another number to spare
+     */
+    record WeekPage(String number, String from, String to, String spare, boolean others, boolean easy, List<Day> days) { }
 
     /**
      * @param sets   heads of the set columns
@@ -42,7 +45,8 @@ record LogModel(String unit, List<WeekPage> weeks) {
             }
         });
         return new WeekPage(Integer.toString(week.number()), words.units().from(week.starts(), last), words.units().date(last),
-                Integer.toString(week.inReserve()), week.easy(), days);
+                Integer.toString(week.inReserve()), days.stream().flatMap(d -> d.exercises().stream()).flatMap(e -> e.rows().stream())
+                        .anyMatch(r -> r.dose().spare().isPresent()), week.easy(), days);
     }
 
     private static boolean isDone(Plan.Exercise exercise, Plan.Week week) {
@@ -60,7 +64,7 @@ record LogModel(String unit, List<WeekPage> weeks) {
     }
 
     /** Badge, amount, weight, rest and the box for the weight used. */
-    private static final double FIXED = 12.6 + 15 + 14.4 + 11.5 + 17;
+    private static final double FIXED = 12.6 + 15 + 14.4 + 14 + 17;
 
     private static Exercise exercise(PlanWords words, Plan.Exercise exercise, Plan.Week week, int sets) {
         var sides = exercise.sides();

@@ -25,10 +25,21 @@ record WeeksModel(String unit, List<Table> tables) {
 
     record Column(String number, String date, String spare, boolean easy, String width) { }
 
-    record Exercise(String id, String number, String name, String rest, List<Row> rows) { }
+    /**
+     * @param spare  repeats to spare, the same in all weeks of this table, where they are not the weeks'; empty otherwise
+     * @param spares rows of them where they change and are not the weeks', one for a side where the sides differ
+     */
+    record Exercise(String id, String number, String name, String rest, Optional<String> spare, List<Spares> spares, List<Row> rows) { }
+
+    /** @param badge empty for all sides; {@code cells} one a column, empty where it is not done */
+    record Spares(String badge, List<String> cells) { }
 
     /** @param cells one a column; an absent dose is an exercise not done that week */
-    record Row(String badge, List<DoseModel> cells) { }
+    record Row(String badge, List<DoseModel> cells) {
+        Row withoutSpare() {
+            return new Row(badge, cells.stream().map(DoseModel::withoutSpare).toList());
+        }
+    }
 
     /**
      * What one side does in one week.
@@ -40,6 +51,10 @@ record WeeksModel(String unit, List<Table> tables) {
      */
     record DoseModel(String kind, String amount, String weight, String bare, boolean heavier, Optional<String> spare, String rest) {
         static final DoseModel OFF = new DoseModel("off", "", "", "", false, Optional.empty(), "");
+
+        DoseModel withoutSpare() {
+            return new DoseModel(kind, amount, weight, bare, heavier, Optional.empty(), rest);
+        }
 
         static DoseModel of(Plan.Dose dose, int weekSpare, Units units) {
             boolean loaded = dose.load().isPresent() && dose.load().getAsDouble() > 0;
@@ -91,7 +106,20 @@ record WeeksModel(String unit, List<Table> tables) {
         var rows = PlanWords.rows(sides).stream().map(side -> new Row(PlanWords.badge(sides, side),
                 run.stream().map(week -> dose(words, exercise, side, week)).toList())).toList();
         int rest = sides.values().getFirst().doses().getFirst().rest();
-        return new Exercise(exercise.id(), Integer.toString(exercise.number()), words.name(exercise.id()), words.units().seconds(rest), rows);
+        boolean differ = rows.stream().flatMap(r -> r.cells().stream()).anyMatch(c -> c.spare().isPresent());
+        var spares = PlanWords.rows(sides).stream().map(side -> new Spares(PlanWords.badge(sides, side), own(sides.on(side), run))).toList();
+        var numbers = spares.stream().flatMap(s -> s.cells().stream()).filter(s -> !s.isEmpty()).distinct().toList();
+        boolean alike = spares.stream().map(Spares::cells).distinct().count() == 1;
+        return new Exercise(exercise.id(), Integer.toString(exercise.number()), words.name(exercise.id()), words.units().seconds(rest),
+                differ && numbers.size() == 1 ? Optional.of(numbers.getFirst()) : Optional.empty(),
+                !differ || numbers.size() == 1 ? List.of() : alike ? List.of(new Spares("", spares.getFirst().cells())) : spares,
+                rows.stream().map(Row::withoutSpare).toList());
+    }
+
+    /** Repeats to spare of that side in each week. */
+    private static List<String> own(Plan.SidePlan side, List<Plan.Week> run) {
+        return run.stream().map(week -> side.doses().stream().filter(d -> d.week() == week.number()).findFirst()
+                .map(d -> Integer.toString(d.inReserve())).orElse("")).toList();
     }
 
     /** What that side does that week; {@link DoseModel#OFF} when it is not in it. */

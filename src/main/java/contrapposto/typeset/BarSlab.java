@@ -22,7 +22,7 @@ record BarSlab(Optional<End> left, Optional<End> right, Optional<End> both, Styl
     private static final double DASH_OFF = 0.7;
     private static final double CAP_HEIGHT = 0.711;
 
-    private boolean isSplit() {
+    boolean isSplit() {
         return left.isPresent() && right.isPresent();
     }
 

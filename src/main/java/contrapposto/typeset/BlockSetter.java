@@ -18,7 +18,7 @@ final class BlockSetter {
     private static final double SECOND_WIDE = 118;
     private static final double WIDE = 112;
     private static final double NARROW = 60;
-    private static final double TIGHTEST_ROW = 34;
+    private static final double TIGHTEST_ROW = 31;
     private static final double WIDEST_ROW = 48;
     private static final double LARGE_TIGHTEST_ROW = 50;
     private static final double LARGE_ROW = 88;
@@ -51,11 +51,17 @@ final class BlockSetter {
                 var item = set.get(k);
                 var start = k == 0 && broken && item.start() == Start.FLOW ? Start.PAGE : item.start();
                 items.add(new Item(item.slab(), k == 0 ? before : item.before(),
-                        item.keep() || Gaps.staysWithNext(blocks.get(i)), start));
+                        item.keep() || k == set.size() - 1 && staysWithNext(blocks, i), start,
+                        k == 0 && i > 0 && Gaps.clings(blocks.get(i - 1), blocks.get(i))));
             }
             broken = blocks.get(i) instanceof Block.PageBreak;
         }
         return items;
+    }
+
+    private static boolean staysWithNext(List<Block> blocks, int i) {
+        return Gaps.staysWithNext(blocks.get(i))
+                || i + 1 < blocks.size() && Gaps.leadsInto(blocks.get(i), blocks.get(i + 1));
     }
 
     private List<Item> set(Block block, double measure) {
@@ -159,8 +165,13 @@ final class BlockSetter {
         }
 
         @Override
-        public Optional<Cut> cut(double room) {
-            return stack.cut(room);
+        public Optional<Cut> cut(double room, double page) {
+            return stack.cut(room, page).map(cut -> new Cut(new Kept((Stack) cut.head()), new Kept((Stack) cut.tail())));
+        }
+
+        @Override
+        public Optional<HeadingSlab> pageTitle() {
+            return stack.pageTitle();
         }
     }
 }

@@ -15,7 +15,8 @@ import java.util.Optional;
 /** Sets exercise cards: both sides next to each other, or in the large print each side over the full measure. */
 final class CardSetter {
     private static final double COLUMN = 85;
-    private static final double SECOND = 93;
+    static final double SECOND = 93;
+    private static final double PILL = 5;
     private static final double NUMBER = 9;
     private static final double BAR_LEADING = 5;
     private static final double HEADING_ROOM = 12;
@@ -48,7 +49,7 @@ final class CardSetter {
     }
 
     private static Start start(Half half, Start drawn) {
-        return half.blocks().stream().anyMatch(CardSetter::isDrawn) ? drawn : Start.FLOW;
+        return isDrawn(half) ? drawn : Start.FLOW;
     }
 
     private static Item item(CardSlab card, Start start) {
@@ -106,8 +107,24 @@ final class CardSetter {
         return !half.blocks().isEmpty() && isDrawn(half.blocks().getFirst()) ? 0.5 : 2;
     }
 
-    private CardSlab card(Card card, BarSlab bar, Slab body, Optional<Slab> band, double gap) {
-        return new CardSlab(card.key(), name(card), bar, body, band, gap);
+    private CardSlab card(Card card, BarSlab bar, Slab columns, Optional<Slab> band, double gap) {
+        var style = desk.type().heading();
+        var again = desk.lines(style).single(card.number() + " " + card.name() + ", " + desk.wording().continued(), true);
+        var body = new CardBody(Optional.of(columns), band);
+        return new CardSlab(card.key(), name(card), bar, body, new CardRestSlab(again, style, bar, body, desk.gap(PILL)),
+                gap, isDrawn(card));
+    }
+
+    private static boolean isDrawn(Card card) {
+        return switch (card.halves()) {
+            case Halves.Pair(Half left, Half right) -> isDrawn(left) || isDrawn(right);
+            case Halves.Single single -> isDrawn(single.half());
+            case Halves.Together(Half half) -> isDrawn(half);
+        };
+    }
+
+    private static boolean isDrawn(Half half) {
+        return half.blocks().stream().anyMatch(CardSetter::isDrawn);
     }
 
     private HeadingSlab name(Card card) {
@@ -168,8 +185,11 @@ final class CardSetter {
     }
 
     private Optional<Slab> band(Card card) {
-        return card.bandLeft().isEmpty() && card.bandRight().isEmpty() ? Optional.empty()
-                : Optional.of(new TwoColumns(blocks.stack(card.bandLeft(), COLUMN),
+        if (card.bandRight().isEmpty()) {
+            return card.bandLeft().isEmpty() ? Optional.empty()
+                    : Optional.of(blocks.stack(card.bandLeft(), Stock.MEASURE));
+        }
+        return Optional.of(new TwoColumns(blocks.stack(card.bandLeft(), COLUMN),
                         blocks.stack(card.bandRight(), COLUMN), SECOND, false));
     }
 }

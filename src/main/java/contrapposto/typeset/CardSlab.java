@@ -1,20 +1,22 @@
 package contrapposto.typeset;
 
-import java.util.List;
 import java.util.Optional;
 
 /**
  * An exercise card: rule, name, bar, columns, and a band below.
  *
- * @param name      as a heading, listed for navigation under {@code key}
- * @param band      empty for none
- * @param gap       between bar and columns
+ * @param name  as a heading, listed for navigation under {@code key}
+ * @param rest  the head of what goes on on another page, without a body
+ * @param gap   between bar and columns
+ * @param whole whether it is divided only where no page holds it; a card of words alone is divided anywhere
  */
-record CardSlab(String key, HeadingSlab name, BarSlab bar, Slab body, Optional<Slab> band, double gap)
+record CardSlab(String key, HeadingSlab name, BarSlab bar, CardBody body, CardRestSlab rest, double gap, boolean whole)
         implements Slab {
     private static final double ABOVE_NAME = 2.5;
-    private static final double ABOVE_RULE = 1.5;
-    private static final double BELOW_RULE = 1.3;
+    /** Where less is left of a page, a card begins on the next one. */
+    private static final double LEAST_ROOM = 0.3;
+    /** What goes over to the next page at least. */
+    private static final double LEAST_REST = 25;
 
     private double top() {
         return ABOVE_NAME + name.height(0) + bar.height() + gap;
@@ -22,8 +24,7 @@ record CardSlab(String key, HeadingSlab name, BarSlab bar, Slab body, Optional<S
 
     @Override
     public double height(double stretch) {
-        return top() + body.height(stretch)
-                + band.map(b -> ABOVE_RULE + BELOW_RULE + b.height(stretch)).orElse(0.0);
+        return top() + body.height(stretch);
     }
 
     @Override
@@ -34,25 +35,19 @@ record CardSlab(String key, HeadingSlab name, BarSlab bar, Slab body, Optional<S
         name.paint(sheet, x, y + ABOVE_NAME, stretch);
         double under = y + ABOVE_NAME + name.height(stretch);
         bar.paintLeft(sheet, x, under);
-        if (body instanceof TwoColumns columns) {
-            columns.paint(sheet, x, y + top(), stretch, () -> bar.paintRight(sheet, x, under));
-        } else {
-            bar.paintRight(sheet, x, under);
-            body.paint(sheet, x, y + top(), stretch);
-        }
-        double foot = y + top() + body.height(stretch) + ABOVE_RULE;
-        band.ifPresent(b -> {
-            sheet.across(x, foot, Stock.MEASURE, Sheet.HAIR);
-            b.paint(sheet, x, foot + BELOW_RULE, stretch);
-        });
+        body.paint(sheet, x, y + top(), stretch, () -> bar.paintRight(sheet, x, under));
         sheet.tags().end();
     }
 
     @Override
-    public Optional<Cut> cut(double room) {
-        var parts = body.height(0) <= room - top() ? Optional.of(new Cut(body, Stack.EMPTY)) : body.cut(room - top());
-        return parts.filter(cut -> cut.head().height(0) > 0).map(cut -> new Cut(
-                new CardSlab(key, name, bar, cut.head(), Optional.empty(), gap),
-                new CardSlab(key, name.quiet(), bar, cut.tail(), band, gap)));
+    public Optional<Cut> cut(double room, double page) {
+        if (room < LEAST_ROOM * page) {
+            return Optional.empty();
+        }
+        double last = room - top();
+        return body.cut(last, page).filter(cut -> cut.tail().height(0) >= LEAST_REST)
+                .or(() -> body.cut(last - LEAST_REST, page)).map(cut -> new Cut(
+                        new CardSlab(key, name, bar, (CardBody) cut.head(), rest, gap, whole),
+                        rest.with((CardBody) cut.tail())));
     }
 }

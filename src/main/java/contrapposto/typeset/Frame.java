@@ -3,6 +3,7 @@ package contrapposto.typeset;
 import contrapposto.typeset.Stack.Item;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** A place on a page that slabs fill from the top: the live area, or a quarter of the sheet. */
 final class Frame {
@@ -46,6 +47,47 @@ final class Frame {
     /** Something that repeats, so that the frame still counts as fresh. */
     void repeat(Slab slab) {
         put(new Item(slab, 0, true));
+    }
+
+    /**
+     * Takes back what was added last together with what stays with it, so that it can be put elsewhere; nothing where
+     * nothing else would be left here.
+     */
+    List<Item> takeBack() {
+        int from = items.size() - 1;
+        while (from > 0 && items.get(from - 1).keep()) {
+            from--;
+        }
+        if (from <= 0) {
+            return List.of();
+        }
+        var taken = List.copyOf(items.subList(from, items.size()));
+        truncate(from);
+        return taken;
+    }
+
+    /** What was added last; empty while this is fresh. */
+    Optional<Item> last() {
+        return used ? Optional.of(items.getLast()) : Optional.empty();
+    }
+
+    /** Puts something lower in the place of what was added last. */
+    void replaceLast(Slab slab) {
+        var last = items.getLast();
+        truncate(items.size() - 1);
+        put(new Item(slab, last.before(), false));
+    }
+
+    private void truncate(int size) {
+        items.subList(size, items.size()).clear();
+        filled = height(0);
+    }
+
+    /** Takes away what repeats while nothing else is here: a title of its own follows. */
+    void unrepeat() {
+        if (!used) {
+            truncate(0);
+        }
     }
 
     boolean isFresh() {

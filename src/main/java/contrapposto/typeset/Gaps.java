@@ -52,6 +52,18 @@ final class Gaps {
         };
     }
 
+    /** Words before a table or a list stay with its beginning. */
+    static boolean leadsInto(Block words, Block below) {
+        return words instanceof Paragraph && (below instanceof Block.Table || below instanceof Block.Bullets
+                || below instanceof Block.Steps || below instanceof Block.Reasons || below instanceof Block.FieldRow);
+    }
+
+    /** Words after a table stay with its end. */
+    static boolean clings(Block above, Block below) {
+        return above instanceof Block.Table
+                && (below instanceof Block.Rule || below instanceof Paragraph || below instanceof Block.Columns);
+    }
+
     /** Heads do not stand at the foot of a page. */
     static boolean staysWithNext(Block block) {
         return block instanceof Block.Title || block instanceof Block.Heading || block instanceof Block.FieldLine

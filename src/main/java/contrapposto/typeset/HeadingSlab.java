@@ -2,6 +2,7 @@ package contrapposto.typeset;
 
 import contrapposto.figure.Tone;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A heading, with words at its right where there is room on the last line.
@@ -24,6 +25,11 @@ record HeadingSlab(List<Line> lines, Style style, int level, List<Line> aside, S
         String words = text() + ", " + desk.wording().continued();
         return new HeadingSlab(desk.lines(smaller).broken(words, true, measure), smaller, level, List.of(), asideStyle,
                 measure, false);
+    }
+
+    @Override
+    public Optional<HeadingSlab> pageTitle() {
+        return level == 1 ? Optional.of(this) : Optional.empty();
     }
 
     @Override

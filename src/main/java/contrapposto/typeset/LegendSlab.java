@@ -6,7 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** What the marks of a part's drawings mean, at the foot of its pages: read on the first, decoration on the others. */
-record LegendSlab(List<List<Entry>> rows, Line aside, Style style, boolean read) implements Slab {
+record LegendSlab(List<List<Entry>> rows, List<Line> aside, Style style, boolean read) implements Slab {
     private record Entry(Legend.Item item, Line words) {
         double width() {
             return item.width() + INNER + words.width();
@@ -31,9 +31,11 @@ record LegendSlab(List<List<Entry>> rows, Line aside, Style style, boolean read)
             rows.getLast().add(entry);
             filled += entry.width() + GAP;
         }
-        var aside = breaker.single(legend.aside(), false);
-        if (aside.width() > 0 && filled + aside.width() > Stock.MEASURE) {
-            rows.add(new ArrayList<>());
+        var aside = legend.aside().isEmpty() ? List.<Line>of() : breaker.broken(legend.aside(), false, Stock.MEASURE);
+        for (int i = 0; i < aside.size(); i++) {
+            if (i > 0 || filled + aside.getFirst().width() > Stock.MEASURE) {
+                rows.add(new ArrayList<>());
+            }
         }
         return new LegendSlab(rows, aside, style, true);
     }
@@ -69,8 +71,11 @@ record LegendSlab(List<List<Entry>> rows, Line aside, Style style, boolean read)
     private void words(Sheet sheet, double x, double y) {
         each(x, y, (entry, left, top) -> sheet.letters(entry.words(), style, left + entry.item().width() + INNER,
                 top + (row() - style.line()) / 2, Tone.BLACK));
-        sheet.letters(aside, style, x + Stock.MEASURE - aside.width(),
-                y + (rows.size() - 1) * row() + (row() - style.line()) / 2, Tone.BLACK);
+        for (int i = 0; i < aside.size(); i++) {
+            double left = aside.size() > 1 ? x : x + Stock.MEASURE - aside.get(i).width();
+            sheet.letters(aside.get(i), style, left,
+                    y + (rows.size() - aside.size() + i) * row() + (row() - style.line()) / 2, Tone.BLACK);
+        }
     }
 
     private interface Step {

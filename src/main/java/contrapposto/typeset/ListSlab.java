@@ -66,7 +66,7 @@ record ListSlab(List<Item> items, Style style, Numbering numbering, double inden
     }
 
     @Override
-    public Optional<Cut> cut(double room) {
+    public Optional<Cut> cut(double room, double page) {
         double used = 0;
         int fits = 0;
         for (var item : items) {

@@ -66,15 +66,21 @@ final class Paginator {
 
     private void place(List<Item> chunk) {
         var last = chunk.getLast();
+        if (chunk.getFirst().slab().pageTitle().isPresent()) {
+            frame.unrepeat();
+        }
         double needed = needed(chunk);
         if (needed <= frame.left() + 1e-6) {
             chunk.forEach(this::add);
             return;
         }
+        if (chunk.getFirst().clings() && bringsRows(chunk)) {
+            return;
+        }
         boolean fresh = frame.isFresh();
         if (fresh || !last.slab().whole() || isTallerThanAPage(last.slab())) {
             double room = frame.left() - (needed - last.slab().height(0));
-            var cut = last.slab().cut(room);
+            var cut = last.slab().cut(room, page());
             if (cut.isPresent()) {
                 chunk.subList(0, chunk.size() - 1).forEach(this::add);
                 add(new Item(cut.get().head(), last.before(), false));
@@ -94,10 +100,35 @@ final class Paginator {
         }
     }
 
+    /** Moves words on together with the last rows of the table they belong to. */
+    private boolean bringsRows(List<Item> chunk) {
+        var rows = frame.last().flatMap(item -> item.slab().lastRows());
+        var moved = new ArrayList<Item>();
+        if (rows.isPresent()) {
+            frame.replaceLast(rows.get().head());
+            moved.add(new Item(rows.get().tail(), Frame.BELOW_REPEATED, true));
+        } else {
+            var taken = frame.takeBack();
+            taken.forEach(item -> moved.add(new Item(item.slab(), item.before(), true)));
+        }
+        if (moved.isEmpty()) {
+            return false;
+        }
+        advance();
+        moved.addAll(chunk);
+        place(moved);
+        return true;
+    }
+
     /** What no page holds is divided where it stands; moving it on would gain nothing. */
     private boolean isTallerThanAPage(Slab slab) {
+        return slab.height(0) > page();
+    }
+
+    /** What a page that goes on holds. */
+    private double page() {
         double repeated = plan.repeats() ? title.map(t -> t.height(0) + Frame.BELOW_REPEATED).orElse(0.0) : 0;
-        return slab.height(0) > plan.bounds().getFirst().height() - repeated;
+        return plan.bounds().getFirst().height() - repeated;
     }
 
     private double needed(List<Item> chunk) {
@@ -109,9 +140,10 @@ final class Paginator {
     }
 
     private void add(Item item) {
-        if (item.slab() instanceof HeadingSlab heading && heading.level() == 1) {
-            title = Optional.of(heading);
+        if (frame.isFresh() && item.slab() instanceof RuleSlab rule && rule.words().width() == 0) {
+            return;
         }
+        item.slab().pageTitle().ifPresent(heading -> title = Optional.of(heading));
         frame.add(item);
     }
 

@@ -40,7 +40,7 @@ record ReasonSlab(List<Item> items, Style style, double measure, double gap) imp
     }
 
     @Override
-    public Optional<Cut> cut(double room) {
+    public Optional<Cut> cut(double room, double page) {
         double used = 0;
         int fits = 0;
         for (var item : items) {

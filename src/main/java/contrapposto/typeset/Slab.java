@@ -19,8 +19,20 @@ interface Slab {
 
     /**
      * The same in two slabs, the first at most {@code room} high at the tightest; empty where it cannot be divided so.
+     *
+     * @param page what a whole page holds: parts that are to stay whole and are not higher are not divided
      */
-    default Optional<Cut> cut(double room) {
+    default Optional<Cut> cut(double room, double page) {
+        return Optional.empty();
+    }
+
+    /** The smallest end of it that may stand on the next page with words that belong to it; empty for none. */
+    default Optional<Cut> lastRows() {
+        return Optional.empty();
+    }
+
+    /** The page title that a page going on after it repeats. */
+    default Optional<HeadingSlab> pageTitle() {
         return Optional.empty();
     }
 

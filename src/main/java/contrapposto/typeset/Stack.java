@@ -7,12 +7,17 @@ import java.util.Optional;
 /** Slabs one under the other, each with a gap above it; the first one's gap does not count. */
 record Stack(List<Item> items) implements Slab {
     /**
-     * @param keep  whether it stays with the item after it
-     * @param start where it must start; inside a stack that is ignored
+     * @param keep   whether it stays with the item after it
+     * @param start  where it must start; inside a stack that is ignored
+     * @param clings whether it stays with the last rows of the item before it
      */
-    record Item(Slab slab, double before, boolean keep, Start start) {
+    record Item(Slab slab, double before, boolean keep, Start start, boolean clings) {
         Item(Slab slab, double before, boolean keep) {
-            this(slab, before, keep, Start.FLOW);
+            this(slab, before, keep, Start.FLOW, false);
+        }
+
+        Item(Slab slab, double before, boolean keep, Start start) {
+            this(slab, before, keep, start, false);
         }
     }
 
@@ -46,7 +51,12 @@ record Stack(List<Item> items) implements Slab {
     }
 
     @Override
-    public Optional<Cut> cut(double room) {
+    public Optional<HeadingSlab> pageTitle() {
+        return items.stream().flatMap(i -> i.slab().pageTitle().stream()).reduce((first, second) -> second);
+    }
+
+    @Override
+    public Optional<Cut> cut(double room, double page) {
         double used = 0;
         int fits = 0;
         var head = new ArrayList<Item>();
@@ -65,7 +75,8 @@ record Stack(List<Item> items) implements Slab {
         }
         var next = items.get(fits);
         double left = room - used - (fits == 0 ? 0 : next.before());
-        var inside = next.slab().cut(left);
+        var inside = next.slab().whole() && next.slab().height(0) <= page ? Optional.<Cut>empty()
+                : next.slab().cut(left, page);
         if (inside.isPresent() && inside.get().head().height(0) > 0) {
             head.add(new Item(inside.get().head(), next.before(), false));
             var tail = new ArrayList<>(List.of(new Item(inside.get().tail(), 0, next.keep())));

@@ -13,8 +13,10 @@ import java.util.Optional;
 /** Measures tables: breaks the words of cells in their columns and gives rows their heights. */
 final class TableSetter {
     private static final double ROW_AIR = 1.2;
+    private static final double TIGHT_AIR = 0.5;
     private static final double CELL_GAP = 1;
     private static final double TIGHTEST_ENTRY = 0.82;
+    private static final double WIDEST_ENTRY = 1.2;
     private static final double ENTRY_ROW = 10;
     private static final double PILL = 5;
 
@@ -29,8 +31,7 @@ final class TableSetter {
         for (int i = 0; i < table.head().size(); i++) {
             head.add(headRow(table, table.head().get(i), i == 0));
         }
-        var groups = table.groups().stream()
-                .map(g -> new TableSlab.Group(g.rows().stream().map(r -> row(table, r)).toList())).toList();
+        var groups = table.groups().stream().map(g -> group(table, g)).toList();
         var body = desk.type().body();
         Optional<Slab> note = table.note().isEmpty() ? Optional.empty()
                 : Optional.of(TextSlab.left(desk.lines(body).broken(table.note(), measure), body, "P"));
@@ -53,7 +54,7 @@ final class TableSetter {
         double text = cells.stream().mapToDouble(CellBox::height).max().orElse(0);
         boolean title = first && !table.title().isEmpty();
         double height = Math.max(row.height(), title ? underTitle(text) : text);
-        return new TableSlab.Row(cells, height, height);
+        return new TableSlab.Row(cells, height, height, false);
     }
 
     /** Height of a head row whose words begin on the baseline of the title. */
@@ -62,13 +63,38 @@ final class TableSetter {
         return Math.max(desk.type().title().line(), lowered + text);
     }
 
-    private TableSlab.Row row(Table table, Table.Row row) {
+    /** The rows of a group; a first cell that stands over several of them may be as high as they are together. */
+    private TableSlab.Group group(Table table, Table.Group group) {
+        var rows = new ArrayList<TableSlab.Row>();
+        for (int i = 0; i < group.rows().size(); i++) {
+            rows.add(row(table, group.rows().get(i), i + 1 < group.rows().size()
+                    && group.rows().get(i + 1).cells().getFirst() instanceof Cell.Empty));
+        }
+        int from = 0;
+        for (int to = 1; to <= rows.size(); to++) {
+            if (to == rows.size() || !(rows.get(to).cells().getFirst() instanceof CellBox.Empty)) {
+                rows.set(to - 1, raised(rows.get(to - 1), rows.subList(from, to)));
+                from = to;
+            }
+        }
+        return new TableSlab.Group(rows);
+    }
+
+    /** The last of the rows that share a first cell, high enough for that cell. */
+    private static TableSlab.Row raised(TableSlab.Row last, List<TableSlab.Row> sharing) {
+        double missing = sharing.getFirst().cells().getFirst().height() + TIGHT_AIR
+                - sharing.stream().mapToDouble(TableSlab.Row::tight).sum();
+        double tight = last.tight() + Math.max(0, missing);
+        return new TableSlab.Row(last.cells(), tight, Math.max(tight, last.wide()), last.spans());
+    }
+
+    private TableSlab.Row row(Table table, Table.Row row, boolean spans) {
         var cells = cells(table, row, desk.type().number(), false);
-        double natural = cells.stream().mapToDouble(CellBox::height).max().orElse(0) + ROW_AIR;
+        double natural = cells.stream().skip(spans ? 1 : 0).mapToDouble(CellBox::height).max().orElse(0);
         boolean boxes = row.cells().stream().anyMatch(TableSetter::isTextEntry);
-        double wanted = Math.max(boxes && row.height() == 0 ? desk.gap(ENTRY_ROW) : row.height(), natural);
-        double tight = boxes ? Math.max(natural, wanted * TIGHTEST_ENTRY) : wanted;
-        return new TableSlab.Row(cells, tight, wanted);
+        double wanted = Math.max(boxes && row.height() == 0 ? desk.gap(ENTRY_ROW) : row.height(), natural + ROW_AIR);
+        double tight = Math.max(natural + TIGHT_AIR, boxes ? wanted * TIGHTEST_ENTRY : 0);
+        return new TableSlab.Row(cells, tight, boxes ? wanted * WIDEST_ENTRY : wanted, spans);
     }
 
     private static boolean isTextEntry(Cell cell) {

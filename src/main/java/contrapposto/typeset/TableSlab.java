@@ -23,8 +23,9 @@ record TableSlab(HeadingSlab title, HeadingSlab again, List<Column> columns, Lis
     /**
      * @param tight  smallest height
      * @param wide   height on a page with room
+     * @param spans  whether its first cell goes on over the rows below
      */
-    record Row(List<CellBox> cells, double tight, double wide) {
+    record Row(List<CellBox> cells, double tight, double wide, boolean spans) {
         double height(double stretch) {
             return tight + (wide - tight) * stretch;
         }
@@ -36,7 +37,7 @@ record TableSlab(HeadingSlab title, HeadingSlab again, List<Column> columns, Lis
 
         /** Height of the tallest text, for one top of all first lines. */
         double text() {
-            return cells.stream().filter(c -> !(c instanceof CellBox.Side) && !(c instanceof CellBox.Picture))
+            return cells.stream().skip(spans ? 1 : 0).filter(c -> !(c instanceof CellBox.Side) && !(c instanceof CellBox.Picture))
                     .mapToDouble(CellBox::height).max().orElse(0);
         }
     }
@@ -140,7 +141,7 @@ record TableSlab(HeadingSlab title, HeadingSlab again, List<Column> columns, Lis
                 boolean heading = cell.words() && (header || i == 0);
                 tags.begin(heading ? "TH" : "TD");
                 tags.cell(heading ? header ? "Column" : "Row" : "", i == 0 ? span : 1);
-                double own = row.boxed() ? (height - cell.height()) / 2 : text;
+                double own = row.boxed() ? Math.max(0, (height - cell.height()) / 2) : text;
                 cell.paint(sheet, left, y, width, height, first && titled() ? onTitle(cell) : own);
                 tags.end();
             }
@@ -156,18 +157,21 @@ record TableSlab(HeadingSlab title, HeadingSlab again, List<Column> columns, Lis
 
     private void tone(Sheet sheet, double x, double y, double height) {
         double left = x;
-        for (var column : columns) {
+        for (int i = 0; i < columns.size(); i++) {
+            var column = columns.get(i);
             if (column.toned()) {
                 sheet.fill(left, y, column.width(), height, EASY);
                 sheet.rule(left, y, left, y + height, Sheet.HAIR);
-                sheet.rule(left + column.width(), y, left + column.width(), y + height, Sheet.HAIR);
+                if (i < columns.size() - 1) {
+                    sheet.rule(left + column.width(), y, left + column.width(), y + height, Sheet.HAIR);
+                }
             }
             left += column.width();
         }
     }
 
     @Override
-    public Optional<Cut> cut(double room) {
+    public Optional<Cut> cut(double room, double page) {
         double used = headHeight();
         int fits = 0;
         while (fits < groups.size() && used + groups.get(fits).height(0) <= room + 1e-6) {
@@ -177,8 +181,18 @@ record TableSlab(HeadingSlab title, HeadingSlab again, List<Column> columns, Lis
             return Optional.empty();
         }
         int split = Math.min(fits, groups.size() > FEWEST_AFTER ? groups.size() - FEWEST_AFTER : groups.size() - 1);
-        return split == 0 ? Optional.empty() : Optional.of(new Cut(
+        return split == 0 ? Optional.empty() : Optional.of(cutBefore(split));
+    }
+
+    /** Its last groups under repeated heads, where enough stay behind. */
+    @Override
+    public Optional<Cut> lastRows() {
+        return groups.size() < 2 * FEWEST_AFTER ? Optional.empty() : Optional.of(cutBefore(groups.size() - FEWEST_AFTER));
+    }
+
+    private Cut cutBefore(int split) {
+        return new Cut(
                 new TableSlab(title, again, columns, head, groups.subList(0, split), Optional.empty(), gap),
-                new TableSlab(again, again, columns, head, groups.subList(split, groups.size()), note, gap)));
+                new TableSlab(again, again, columns, head, groups.subList(split, groups.size()), note, gap));
     }
 }

@@ -21,6 +21,11 @@ record TextSlab(List<Line> lines, Style style, String tag, Align align, double m
         return new TextSlab(lines, style, tag, Align.LEFT, 0, false);
     }
 
+    /** The same as a paragraph of its own. */
+    TextSlab anew() {
+        return new TextSlab(lines, style, tag, align, measure, false);
+    }
+
     @Override
     public double height(double stretch) {
         return lines.size() * style.line();
@@ -67,7 +72,7 @@ record TextSlab(List<Line> lines, Style style, String tag, Align align, double m
 
     /** Never one line alone at the foot or at the head of a page. */
     @Override
-    public Optional<Cut> cut(double room) {
+    public Optional<Cut> cut(double room, double page) {
         int fits = (int) ((room + 1e-6) / style.line());
         int first = Math.min(fits, lines.size() - FEWEST);
         if (first < FEWEST || Sheet.links(lines)) {

@@ -1,5 +1,6 @@
 package contrapposto.typeset;
 
+import java.util.ArrayList;
 import java.util.Optional;
 
 /**
@@ -31,17 +32,26 @@ record TwoColumns(Stack left, Stack right, double second, boolean midline) imple
     }
 
     @Override
-    public Optional<Cut> cut(double room) {
-        var a = cut(left, room);
-        var b = cut(right, room);
+    public Optional<Cut> cut(double room, double page) {
+        var a = cut(left, room, page);
+        var b = cut(right, room, page);
         if (a.isEmpty() || b.isEmpty()) {
             return Optional.empty();
         }
         return Optional.of(new Cut(new TwoColumns((Stack) a.get().head(), (Stack) b.get().head(), second, midline),
-                new TwoColumns((Stack) a.get().tail(), (Stack) b.get().tail(), second, midline)));
+                new TwoColumns(anew(a.get().tail()), anew(b.get().tail()), second, midline)));
     }
 
-    private static Optional<Cut> cut(Stack stack, double room) {
-        return stack.height(0) <= room ? Optional.of(new Cut(stack, Stack.EMPTY)) : stack.cut(room);
+    /** A paragraph that goes on in a column is one of its own to the reader: others were read in between. */
+    private static Stack anew(Slab tail) {
+        var items = new ArrayList<>(((Stack) tail).items());
+        if (!items.isEmpty() && items.getFirst().slab() instanceof TextSlab text) {
+            items.set(0, new Stack.Item(text.anew(), items.getFirst().before(), items.getFirst().keep()));
+        }
+        return new Stack(items);
+    }
+
+    private static Optional<Cut> cut(Stack stack, double room, double page) {
+        return stack.height(0) <= room ? Optional.of(new Cut(stack, Stack.EMPTY)) : stack.cut(room, page);
     }
 }
