@@ -7,9 +7,9 @@ import contrapposto.catalogue.HouseRules;
 import contrapposto.check.CheckedSpec;
 import contrapposto.check.CheckedSpec.Measure;
 import contrapposto.quantity.Side;
+import contrapposto.wording.Said;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -73,36 +73,30 @@ final class Agreements {
         return List.copyOf(reasons);
     }
 
-    private String sentence(Agreement agreement) {
+    private Said sentence(Agreement agreement) {
         var measure = agreement.measure();
-        String pair = String.format(Locale.ROOT, "%s: left %s, right %s %s, difference %s (measurement error %s)",
-                measure.what(), number(measure.left()), number(measure.right()), measure.unit(),
-                number(Math.abs(measure.left() - measure.right())), number(agreement.error()));
-        return pair + switch (agreement.agrees()) {
-            case YES -> landing.isEmpty() ? ": no difference that counts, as a square pelvis lets expect"
-                    : ": less on the " + less(measure).word() + " side, agrees with the finding";
-            case NO -> ": less on the " + less(measure).word() + " side, does not agree with the finding, which stands";
-            case WITHIN_ERROR -> ": too small to count";
-            case NOT_RELATED -> ": not part of the finding; used as a limit of the joint where it is one";
+        var pair = Said.of("measure/pair").word("what", measure.what().replace(' ', '-')).number("left", measure.left(), 1)
+                .number("right", measure.right(), 1).word("unit", measure.unit())
+                .number("difference", Math.abs(measure.left() - measure.right()), 1).number("error", agreement.error(), 1);
+        return switch (agreement.agrees()) {
+            case YES -> landing.isEmpty() ? Said.of("measure/agrees-square").said("pair", pair)
+                    : Said.of("measure/agrees").said("pair", pair).side("side", less(measure));
+            case NO -> Said.of("measure/disagrees").said("pair", pair).side("side", less(measure));
+            case WITHIN_ERROR -> Said.of("measure/too-small").said("pair", pair);
+            case NOT_RELATED -> Said.of("measure/not-related").said("pair", pair);
         };
     }
 
     /** Where the weight habit or the low shoulder points the other way than the pelvis. */
     List<Reason> signs(CheckedSpec.Assessment assessment) {
         var reasons = new ArrayList<Reason>();
-        assessment.weightHabit().ifPresent(side -> reasons.add(sign("weight habit", side)));
-        assessment.lowShoulder().ifPresent(side -> reasons.add(sign("low shoulder", side)));
+        assessment.weightHabit().ifPresent(side -> reasons.add(sign("weight-habit", side)));
+        assessment.lowShoulder().ifPresent(side -> reasons.add(sign("low-shoulder", side)));
         return List.copyOf(reasons);
     }
 
     private Reason sign(String what, Side side) {
-        String verdict = landing.map(own -> own.other() == side ? "agrees with the finding"
-                : "does not agree with the finding, which stands").orElse("the pelvis is square all the same");
-        return Reason.of("sign-agrees", what + " " + side.word() + ": " + verdict, Source.PRACTICE);
-    }
-
-    private static String number(double value) {
-        return value == StrictMath.rint(value) ? String.format(Locale.ROOT, "%.0f", value)
-                : String.format(Locale.ROOT, "%.1f", value);
+        String verdict = landing.map(own -> own.other() == side ? "sign/agrees" : "sign/disagrees").orElse("sign/square");
+        return Reason.of("sign-agrees", Said.of(verdict).word("what", what).side("side", side), Source.PRACTICE);
     }
 }

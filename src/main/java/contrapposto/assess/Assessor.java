@@ -4,6 +4,7 @@ import contrapposto.assess.Reason.Source;
 import contrapposto.catalogue.HouseRules;
 import contrapposto.check.CheckedSpec;
 import contrapposto.quantity.Side;
+import contrapposto.wording.Said;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -41,8 +42,7 @@ public final class Assessor {
     }
 
     private static Reason roles(Optional<Side> landing) {
-        return landing.map(side -> Reason.of("roles", "the pelvis is turned " + side.other().word() + ": the "
-                        + side.word() + " side learns to land, the " + side.other().word() + " side to drive", Source.PRACTICE))
-                .orElse(Reason.of("roles", "the pelvis is square: both sides get the same task", Source.PRACTICE));
+        return landing.map(side -> Reason.of("roles", Said.of("roles/turned").side("landing", side).side("drive", side.other()), Source.PRACTICE))
+                .orElse(Reason.of("roles", Said.of("roles/square"), Source.PRACTICE));
     }
 }

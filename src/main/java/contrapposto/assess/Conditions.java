@@ -2,12 +2,14 @@ package contrapposto.assess;
 
 import contrapposto.assess.ConditionTable.Row;
 import contrapposto.assess.Reason.Source;
+import contrapposto.catalogue.RestrictionTag;
 import contrapposto.check.CheckedSpec;
 import contrapposto.check.CheckedSpec.Restriction;
 import contrapposto.check.Condition;
 import contrapposto.check.Condition.Kind;
 import contrapposto.quantity.Angle;
 import contrapposto.quantity.Side;
+import contrapposto.wording.Said;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.EnumSet;
@@ -68,24 +70,29 @@ final class Conditions {
             var why = new Reason("condition-" + held.condition().kind().word(), row.because(),
                     row.reference().isEmpty() ? Source.PRACTICE : Source.PUBLISHED, row.reference());
             row.avoid().forEach(tag -> all.add(new Restrained(new Restriction.Avoid(tag.word(), held.condition().sides(),
-                    Optional.empty(), row.because()), why)));
+                    Optional.empty(), ""), why)));
             new TreeMap<>(row.ranges()).forEach((joint, most) -> all.add(new Restrained(new Restriction.LimitRange(joint,
-                    held.condition().sides(), Angle.ofDegrees(most), Optional.empty(), row.because()), why)));
+                    held.condition().sides(), Angle.ofDegrees(most), Optional.empty(), ""), why)));
         }
         return List.copyOf(all);
     }
 
-    private static String words(Restriction restriction) {
-        String what = switch (restriction) {
-            case Restriction.Avoid avoid -> "avoid " + avoid.what() + on(avoid.sides());
-            case Restriction.LimitLoad load -> "limit hand-load";
-            case Restriction.LimitRange range -> "limit " + range.what() + on(range.sides());
+    private static Said words(Restriction restriction) {
+        var said = switch (restriction) {
+            case Restriction.Avoid avoid -> what(Said.of("restriction/avoid"), avoid.what()).side("side", one(avoid.sides()));
+            case Restriction.LimitLoad load -> Said.of("restriction/hand-load").side("side", Optional.empty());
+            case Restriction.LimitRange range -> Said.of("restriction/range").word("what", range.what()).side("side", one(range.sides()));
         };
-        return "restriction: " + what + restriction.until().map(d -> " until " + d).orElse("")
-                + (restriction.because().isEmpty() ? "" : " (" + restriction.because() + ")");
+        var because = said.text("because", restriction.because());
+        return restriction.until().map(day -> because.day("until", day)).orElse(because.text("until", ""));
     }
 
-    private static String on(Set<Side> sides) {
-        return sides.size() == 1 ? " on the " + sides.iterator().next().word() + " side" : "";
+    /** What is avoided is a tag or an exercise. */
+    private static Said what(Said said, String what) {
+        return RestrictionTag.of(what).isPresent() ? said.word("what", what) : said.exercise("what", what);
+    }
+
+    private static Optional<Side> one(Set<Side> sides) {
+        return Optional.of(sides).filter(s -> s.size() == 1).map(s -> s.iterator().next());
     }
 }

@@ -5,6 +5,7 @@ import contrapposto.assess.Assessed.Verdict;
 import contrapposto.assess.Reason.Source;
 import contrapposto.assess.ScreeningTable.Weight;
 import contrapposto.check.CheckedSpec;
+import contrapposto.wording.Said;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.EnumSet;
@@ -65,7 +66,7 @@ final class Screener {
         for (var row : ScreeningTable.ROWS) {
             boolean described = row.question().equals(ScreeningTable.PREGNANT) && Conditions.describesPregnancy(spec);
             if (!described && answers.containsKey(row.question()) && answers.get(row.question()) == row.answer()) {
-                String said = row.question() + ": " + (row.answer() ? "yes" : "no");
+                var said = Said.of("screening/answer").word("question", row.question()).word("answer", row.answer() ? "yes" : "no");
                 weigh(row.question(), said, row.weight(), row.limits(), row.because(), row.reference());
             }
         }
@@ -77,15 +78,16 @@ final class Screener {
         ScreeningTable.PRESSURE_ROWS.stream()
                 .filter(row -> row.over(systolic, diastolic) && (!row.olderOnly() || older(spec))).findFirst()
                 .ifPresent(row -> weigh(ScreeningTable.PRESSURE,
-                        ScreeningTable.PRESSURE + ": " + systolic + "/" + diastolic + " mmHg", row.weight(), row.limits(),
-                        row.because(), row.reference()));
+                        Said.of("screening/pressure").count("systolic", systolic).count("diastolic", diastolic), row.weight(),
+                        row.limits(), row.because(), row.reference()));
     }
 
     private void readConditions() {
         for (var held : Conditions.of(spec)) {
             var condition = held.condition();
-            String said = condition.kind().word() + condition.where().map(where -> " of the " + where.word()).orElse("")
-                    + condition.date().map(date -> ", " + date).orElse("");
+            var kind = Said.of("screening/condition").word("kind", condition.kind().word())
+                    .word("where", condition.where().map(where -> where.word()).orElse("none"));
+            var said = condition.date().map(date -> kind.day("date", date)).orElse(kind.text("date", ""));
             weigh(condition.kind().word(), said, held.row().weight(), held.row().limits(), held.row().because(), held.row().reference());
         }
     }
@@ -96,23 +98,22 @@ final class Screener {
             return;
         }
         limits.addAll(List.of(Limit.HAND_SUPPORT_FOR_REAR_RAISE, Limit.SLOWER_PROGRESSION, Limit.SUPERVISION));
-        String who = age.isEmpty() ? "age unknown: the cautions for " + OLDER_FROM + " and over hold"
-                : "age " + age.getAsInt();
-        reasons.add(Reason.of("screening-age", who + ": balance first, slower progression, a hand support when the rear foot is "
-                + "raised, someone in the room", Source.HOUSE));
+        reasons.add(Reason.of("screening-age", age.isEmpty() ? Said.of("screening/age-unknown").count("age", OLDER_FROM)
+                : Said.of("screening/age").count("age", age.getAsInt()), Source.HOUSE));
     }
 
-    private void weigh(String question, String said, Weight weight, List<Limit> rowLimits, String because,
+    private void weigh(String question, Said said, Weight weight, List<Limit> rowLimits, Said because,
                        String reference) {
         var source = reference.isEmpty() ? Source.PRACTICE : Source.PUBLISHED;
         boolean lifted = weight == Weight.CLEARANCE && cleared();
-        String outcome = switch (weight) {
-            case LIMITS -> "go on with limits";
-            case CLEARANCE -> lifted ? "cleared by " + spec.clearance().orElseThrow().by() + " on "
-                    + spec.clearance().orElseThrow().date() + ", with limits" : needs();
-            case STOP -> "no program, and no clearance on file lifts this";
+        var outcome = switch (weight) {
+            case LIMITS -> Said.of("screening/limits");
+            case CLEARANCE -> lifted ? Said.of("screening/cleared").text("by", spec.clearance().orElseThrow().by())
+                    .day("date", spec.clearance().orElseThrow().date()) : needs();
+            case STOP -> Said.of("screening/stop");
         };
-        reasons.add(new Reason("screening-" + question, said + "; " + because + ": " + outcome, source, reference));
+        reasons.add(new Reason("screening-" + question, said.said("because", because).said("outcome", outcome),
+                source, reference));
         switch (weight) {
             case LIMITS -> limits.addAll(rowLimits);
             case CLEARANCE -> {
@@ -126,9 +127,9 @@ final class Screener {
         }
     }
 
-    private String needs() {
-        return spec.clearance().map(c -> "the clearance of " + c.date() + " is older than " + CLEARANCE_MONTHS
-                + " months at the start, " + spec.schedule().start()).orElse("needs clearance");
+    private Said needs() {
+        return spec.clearance().map(c -> Said.of("screening/old-clearance").day("date", c.date()).count("months", CLEARANCE_MONTHS)
+                .day("start", spec.schedule().start())).orElse(Said.of("screening/needs-clearance"));
     }
 
     private boolean cleared() {
@@ -140,9 +141,7 @@ final class Screener {
         spec.clearance().map(CheckedSpec.Clearance::limits).map(String::strip)
                 .filter(text -> !text.isEmpty() && !text.toLowerCase(Locale.ROOT).equals("none")).ifPresent(text -> {
                     limits.add(Limit.MODERATE_LOAD);
-                    reasons.add(Reason.of("clearance-limits", "the clearance sets limits: " + text
-                            + "; loads stay at the low end, and a person has to check the plan against these words",
-                            Source.HOUSE));
+                    reasons.add(Reason.of("clearance-limits", Said.of("clearance-limits").text("limits", text), Source.HOUSE));
                 });
         if (!stops.isEmpty()) {
             var all = new ArrayList<>(stops);

@@ -11,6 +11,7 @@ import static contrapposto.assess.ScreeningTable.Weight.LIMITS;
 import static contrapposto.assess.ScreeningTable.Weight.STOP;
 
 import contrapposto.assess.Assessed.Limit;
+import contrapposto.wording.Said;
 import java.util.List;
 
 /**
@@ -38,17 +39,25 @@ final class ScreeningTable {
      * @param question as the spec writes it
      * @param answer   the answer that this line is about
      * @param limits   that hold when the program may go on: at once, or once cleared
-     * @param because  what the line says, for the coach and the referral page
      */
-    record Row(String question, boolean answer, Weight weight, List<Limit> limits, String because, String reference) { }
+    record Row(String question, boolean answer, Weight weight, List<Limit> limits, String reference) {
+        /** What the line says. */
+        Said because() {
+            return Said.of("because/" + question);
+        }
+    }
 
     /**
      * A resting blood pressure at which a line begins to hold: either number strictly over its limit.
      *
      * @param olderOnly whether the line holds only for the cautious group (65 and over, age unknown)
      */
-    record PressureRow(int systolic, int diastolic, boolean olderOnly, Weight weight, List<Limit> limits,
-                       String because, String reference) {
+    record PressureRow(int systolic, int diastolic, boolean olderOnly, Weight weight, List<Limit> limits, String reference) {
+        /** What the line says. */
+        Said because() {
+            return Said.of("because/pressure-" + systolic);
+        }
+
         boolean over(int measuredSystolic, int measuredDiastolic) {
             return measuredSystolic > systolic || measuredDiastolic > diastolic;
         }
@@ -63,59 +72,37 @@ final class ScreeningTable {
 
     static final List<Row> ROWS = List.of(
             new Row("chest-pain", true, STOP, List.of(),
-                    "chest pain is a sign of heart disease until a clinician says otherwise",
                     "E1.5, E1.8: " + RIEBE),
-            new Row("breathless-at-rest", true, STOP, List.of(),
-                    "breathlessness at rest needs medical help before any exercise", "E1.5, E1.8: " + RIEBE),
+            new Row("breathless-at-rest", true, STOP, List.of(), "E1.5, E1.8: " + RIEBE),
             new Row("faint-or-dizzy", true, CLEARANCE, List.of(MODERATE_LOAD, NO_BREATH_HOLD, SLOWER_PROGRESSION),
-                    "fainting or dizziness is a sign that asks for medical clearance, active or not",
                     "E1.5, E1.8: " + RIEBE),
             new Row("palpitations", true, CLEARANCE, List.of(MODERATE_LOAD, NO_BREATH_HOLD, SLOWER_PROGRESSION),
-                    "palpitations are a sign that asks for medical clearance, active or not",
                     "E1.5, E1.8: " + RIEBE),
             new Row("ankle-swelling", true, CLEARANCE, List.of(MODERATE_LOAD, NO_BREATH_HOLD, SLOWER_PROGRESSION),
-                    "ankle swelling is a sign that asks for medical clearance, active or not",
                     "E1.5, E1.8: " + RIEBE),
             new Row("calf-pain", true, CLEARANCE, List.of(MODERATE_LOAD, NO_BREATH_HOLD, SLOWER_PROGRESSION),
-                    "calf pain on walking, or a swollen calf, asks for medical clearance, active or not",
                     "E1.5, E1.8: " + RIEBE),
-            new Row("heart-metabolic-or-kidney-disease", true, CLEARANCE, List.of(MODERATE_LOAD, NO_BREATH_HOLD),
-                    "known heart, metabolic or kidney disease asks for medical clearance; someone active may go on at a "
-                            + "moderate effort on a clearance of the last 12 months", "E1.4, E1.6: " + RIEBE),
-            new Row("told-not-to-exercise", true, CLEARANCE, List.of(MODERATE_LOAD, NO_BREATH_HOLD, SLOWER_PROGRESSION),
-                    "someone with a right to say so has advised against exercise", ""),
-            new Row("unexplained-night-pain", true, CLEARANCE, List.of(SLOWER_PROGRESSION),
-                    "pain that does not let up at night is a sign to have looked at first", RED_FLAGS),
-            new Row("fever-or-weight-loss", true, CLEARANCE, List.of(SLOWER_PROGRESSION),
-                    "fever, feeling unwell or weight loss without a cause is a sign to have looked at first", RED_FLAGS),
-            new Row("cancer-history", true, LIMITS, List.of(MODERATE_LOAD, SLOWER_PROGRESSION),
-                    "a history of cancer alone is weak evidence: go on lightly, and ask about new pain, bone health and treatment "
-                            + "now", RED_FLAGS),
-            new Row("recent-trauma", true, CLEARANCE, List.of(SLOWER_PROGRESSION),
-                    "a recent fall, crash or blow is to be looked at before loading", RED_FLAGS),
-            new Row("spreading-weakness", true, STOP, List.of(),
-                    "weakness or pain that spreads, or is in both legs, needs medical help now", RED_FLAGS),
-            new Row("numb-saddle-or-bladder-change", true, STOP, List.of(),
-                    "numbness between the legs or a new bladder or bowel change is an emergency", RED_FLAGS),
-            new Row("recent-surgery", true, CLEARANCE, List.of(MODERATE_LOAD, NO_BREATH_HOLD, SLOWER_PROGRESSION),
-                    "after an operation the surgeon's own limits come first", "E2.14-E2.17: general texts (from memory)"),
+            new Row("heart-metabolic-or-kidney-disease", true, CLEARANCE, List.of(MODERATE_LOAD, NO_BREATH_HOLD), "E1.4, E1.6: " + RIEBE),
+            new Row("told-not-to-exercise", true, CLEARANCE, List.of(MODERATE_LOAD, NO_BREATH_HOLD, SLOWER_PROGRESSION), ""),
+            new Row("unexplained-night-pain", true, CLEARANCE, List.of(SLOWER_PROGRESSION), RED_FLAGS),
+            new Row("fever-or-weight-loss", true, CLEARANCE, List.of(SLOWER_PROGRESSION), RED_FLAGS),
+            new Row("cancer-history", true, LIMITS, List.of(MODERATE_LOAD, SLOWER_PROGRESSION), RED_FLAGS),
+            new Row("recent-trauma", true, CLEARANCE, List.of(SLOWER_PROGRESSION), RED_FLAGS),
+            new Row("spreading-weakness", true, STOP, List.of(), RED_FLAGS),
+            new Row("numb-saddle-or-bladder-change", true, STOP, List.of(), RED_FLAGS),
+            new Row("recent-surgery", true, CLEARANCE, List.of(MODERATE_LOAD, NO_BREATH_HOLD, SLOWER_PROGRESSION), "E2.14-E2.17: general texts (from memory)"),
             new Row(PREGNANT, true, LIMITS,
                     List.of(NO_BREATH_HOLD, MODERATE_LOAD, NO_SUPINE, NO_IMPACT, HAND_SUPPORT_FOR_REAR_RAISE,
                             SLOWER_PROGRESSION),
-                    "in pregnancy: no long spells on the back, no held breath, nothing that risks a fall or a blow",
                     "E2.11: ACOG Committee Opinion 804 (2020)"),
-            new Row(ACTIVE, false, LIMITS, List.of(SLOWER_PROGRESSION),
-                    "not active in the last three months: start light to moderate and go up slowly", "E1.2, E1.3: " + RIEBE));
+            new Row(ACTIVE, false, LIMITS, List.of(SLOWER_PROGRESSION), "E1.2, E1.3: " + RIEBE));
 
     /** Strictest first: the first line that holds decides. */
     static final List<PressureRow> PRESSURE_ROWS = List.of(
-            new PressureRow(180, 110, false, STOP, List.of(),
-                    "over 180/110 mmHg resistance training is ruled out until it is lower", "E2.1: " + WILLIAMS),
+            new PressureRow(180, 110, false, STOP, List.of(), "E2.1: " + WILLIAMS),
             new PressureRow(170, 110, true, STOP, List.of(),
-                    "over 170 mmHg resistance training is ruled out in older adults, the stricter of two published limits",
                     "E2.5: list for older adults in a Diabetes Care table"),
-            new PressureRow(160, 100, false, CLEARANCE, List.of(MODERATE_LOAD, NO_BREATH_HOLD, SLOWER_PROGRESSION),
-                    "over 160/100 mmHg a clinician decides", "E2.2: " + WILLIAMS));
+            new PressureRow(160, 100, false, CLEARANCE, List.of(MODERATE_LOAD, NO_BREATH_HOLD, SLOWER_PROGRESSION), "E2.2: " + WILLIAMS));
 
     /** Every question a complete screening answers, in the order of the spec. */
     static final List<String> QUESTIONS = java.util.stream.Stream.concat(

@@ -4,6 +4,7 @@ import contrapposto.assess.Reason;
 import contrapposto.prescribe.Plan;
 import contrapposto.quantity.Side;
 import contrapposto.quantity.Sided;
+import contrapposto.wording.Teller;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -39,7 +40,7 @@ record Explanation(Plan plan) {
             text.append("the plan\n");
             reasons(text, plan.reasons(), "  ");
         }
-        plan.warnings().forEach(warning -> text.append("  to look at: ").append(warning).append('\n'));
+        plan.warnings().forEach(warning -> text.append("  to look at: ").append(teller().plain(warning)).append('\n'));
         text.append('\n');
     }
 
@@ -63,9 +64,9 @@ record Explanation(Plan plan) {
                 .append(solved.byCoach() ? ", set up by the coach" : "").append('\n');
         reasons(text, solved.reasons(), "    ");
         reasons(text, told.reasons(), "    ");
-        solved.lacks().ifPresent(lacks -> text.append("    equipment lacks: ").append(lacks).append('\n'));
-        solved.runnerUp().ifPresent(second -> text.append("    second best: ").append(second.summary()).append("; lost on ")
-                .append(second.lostOn()).append('\n'));
+        solved.lacks().ifPresent(lacks -> text.append("    equipment lacks: ").append(teller().plain(lacks)).append('\n'));
+        solved.runnerUp().ifPresent(second -> text.append("    second best: ").append(teller().plain(second.summary())).append("; lost on ")
+                .append(teller().plain(second.lostOn())).append('\n'));
     }
 
     private void leftOut(StringBuilder text, Optional<String> exercise) {
@@ -79,13 +80,17 @@ record Explanation(Plan plan) {
         }
     }
 
+    private Teller teller() {
+        return Teller.screen(plan.spec().client().units());
+    }
+
     private String name(String id) {
         return plan.catalogue().words(LANGUAGE, id).name();
     }
 
-    private static void reasons(StringBuilder text, List<Reason> reasons, String indent) {
+    private void reasons(StringBuilder text, List<Reason> reasons, String indent) {
         for (Reason reason : reasons) {
-            text.append(indent).append("- ").append(reason.because()).append(" [").append(reason.source().name().toLowerCase(Locale.ROOT))
+            text.append(indent).append("- ").append(teller().plain(reason.said())).append(" [").append(reason.source().name().toLowerCase(Locale.ROOT))
                     .append(reason.reference().isEmpty() ? "" : "; " + reason.reference()).append("]\n");
         }
     }

@@ -10,7 +10,12 @@ import java.util.Locale;
 import java.util.Optional;
 
 /** What the command line asks for; where it says nothing the spec's own {@code handout} decides. */
-record Wanted(List<Edition> chosen, Optional<Paper> paper, Optional<Print> print, boolean html) {
+record Wanted(List<Edition> chosen, Optional<Paper> paper, Optional<Print> print, boolean html, Optional<String> language) {
+    /** In the client's language. */
+    Wanted(List<Edition> chosen, Optional<Paper> paper, Optional<Print> print, boolean html) {
+        this(chosen, paper, print, html, Optional.empty());
+    }
+
     /** The editions to print; one for a withheld plan, whose referral page is the same for all. */
     List<Edition> editions(Plan plan) {
         return plan.withheld() ? List.of(Edition.CLIENT) : chosen.isEmpty() ? plan.spec().handout().editions() : chosen;
@@ -18,7 +23,7 @@ record Wanted(List<Edition> chosen, Optional<Paper> paper, Optional<Print> print
 
     Composer.Order order(Plan plan, Edition edition) {
         var handout = plan.spec().handout();
-        return new Composer.Order(edition, paper.orElse(handout.paper()), print.orElse(handout.print()), handout.log());
+        return new Composer.Order(edition, paper.orElse(handout.paper()), print.orElse(handout.print()), handout.log(), language);
     }
 
     /** The file name without spec and ending. */

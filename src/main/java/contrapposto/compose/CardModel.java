@@ -7,6 +7,7 @@ import contrapposto.prescribe.Plan;
 import contrapposto.quantity.Side;
 import contrapposto.quantity.Sided;
 import contrapposto.setup.SolvedSetUp;
+import contrapposto.wording.Units;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;

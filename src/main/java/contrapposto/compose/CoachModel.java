@@ -30,8 +30,8 @@ record CoachModel(List<Agreement> agreements, List<Statement> finding, String ve
                   boolean volume, String barsHeight, List<Plot> plots, List<String> sources) {
     /** @param reference where the source is published or a house rule; may be empty */
     record Statement(String text, String source, String reference) {
-        static List<Statement> of(List<Reason> reasons) {
-            return reasons.stream().map(r -> new Statement(r.because(), Values.word(r.source()), r.reference())).toList();
+        static List<Statement> of(PlanWords words, List<Reason> reasons) {
+            return reasons.stream().map(r -> new Statement(words.told(r.said()), Values.word(r.source()), r.reference())).toList();
         }
     }
 
@@ -72,16 +72,16 @@ record CoachModel(List<Agreement> agreements, List<Statement> finding, String ve
         var shared = Shared.among(told);
         var exercises = told.stream().map(e -> e.without(shared.stream().map(Shared::statement).toList())).toList();
         var byReason = new LinkedHashMap<List<Statement>, List<String>>();
-        plan.leftOut().forEach((id, reasons) -> byReason.computeIfAbsent(Statement.of(reasons), fresh -> new ArrayList<>()).add(words.name(id)));
+        plan.leftOut().forEach((id, reasons) -> byReason.computeIfAbsent(Statement.of(words, reasons), fresh -> new ArrayList<>()).add(words.name(id)));
         var leftOut = byReason.entrySet().stream().map(e -> new LeftOut(e.getValue(), e.getKey())).toList();
         var plots = plan.exercises().stream()
                 .filter(e -> e.sides().values().stream().anyMatch(s -> s.doses().stream().anyMatch(d -> d.load().isPresent() && d.load().getAsDouble() > 0)))
                 .map(e -> new Plot(e.id(), Integer.toString(e.number()), words.name(e.id()))).toList();
-        return new CoachModel(agreements(words), Statement.of(assessed.reasons()), verdict(assessed.verdict()),
-                Statement.of(assessed.verdict().reasons()), assessed.unanswered(),
+        return new CoachModel(agreements(words), Statement.of(words, assessed.reasons()), verdict(assessed.verdict()),
+                Statement.of(words, assessed.verdict().reasons()), assessed.unanswered(),
                 words.spec().clearance().map(c -> new Clearance(c.by(), words.units().date(c.date()), c.limits())),
-                words.spec().restrictions().stream().map(r -> restriction(words, r)).toList(), Statement.of(plan.reasons().stream().filter(r -> !said.contains(r)).toList()),
-                plan.warnings(), shared, exercises, leftOut, !plan.volume().isEmpty(),
+                words.spec().restrictions().stream().map(r -> restriction(words, r)).toList(), Statement.of(words, plan.reasons().stream().filter(r -> !said.contains(r)).toList()),
+                plan.warnings().stream().map(words::told).toList(), shared, exercises, leftOut, !plan.volume().isEmpty(),
                 WeeksModel.millimetres(MirroredBars.height(plan.volume().size())), plots, sources(words));
     }
 

@@ -30,13 +30,18 @@ public final class Composer {
         this.templates = templates;
     }
 
-    /** Which handout is wanted. A withheld plan gives the referral page, whatever the edition. */
-    public record Order(Edition edition, Paper paper, Print print, boolean log) { }
+    /** Which handout is wanted, in which language if not the client's. A withheld plan gives the referral page, whatever the edition. */
+    public record Order(Edition edition, Paper paper, Print print, boolean log, Optional<String> language) {
+        /** In the client's language. */
+        public Order(Edition edition, Paper paper, Print print, boolean log) {
+            this(edition, paper, print, log, Optional.empty());
+        }
+    }
 
     /** The handout; refused with the template's line when a template has a slip, or leaves the safety panel out. */
     public Outcome<Document> compose(Plan plan, Order order) {
-        var words = PlanWords.of(plan);
-        String folder = PlanWords.language(plan) + "/";
+        var words = PlanWords.of(plan, order.language().orElse(plan.spec().client().language()));
+        String folder = words.language() + "/";
         return Labels.read(templates, folder + "labels.ftlx").then(labels -> {
             var drawings = Drawings.of(words, labels);
             String template = folder + (plan.withheld() ? "referral" : Values.word(order.edition())) + ".ftlx";
@@ -86,7 +91,7 @@ public final class Composer {
         var wording = new Document.Wording(labels.of("of"), labels.of("continued"), labels.of("left"), labels.of("right"), labels.of("both"),
                 labels.of("heavier"), labels.of("not-asked"));
         return new Document(written.title(), practice.preparedBy().isEmpty() ? practice.name() : practice.preparedBy(), written.subject(),
-                PlanWords.language(words.plan()),
+                words.language(),
                 order.paper() == Paper.A4 ? Document.Paper.A4 : Document.Paper.LETTER,
                 order.print() == Print.PLAIN ? Document.Print.PLAIN : Document.Print.LARGE, written.footer(), wording,
                 words.spec().assessment().date(), identity(words.spec().sha256(), order, xml), written.parts(), Optional.empty());

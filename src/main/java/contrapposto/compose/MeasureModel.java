@@ -8,6 +8,7 @@ import contrapposto.body.PoseProblem;
 import contrapposto.quantity.Side;
 import contrapposto.setup.SetUp;
 import contrapposto.setup.SolvedSetUp;
+import contrapposto.wording.Units;
 import java.util.ArrayList;
 import java.util.List;
 

@@ -4,6 +4,7 @@ import contrapposto.catalogue.Implement;
 import contrapposto.prescribe.Plan;
 import contrapposto.quantity.Length;
 import contrapposto.setup.SetUp;
+import contrapposto.wording.Units;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;

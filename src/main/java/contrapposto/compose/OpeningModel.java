@@ -4,6 +4,7 @@ import contrapposto.assess.Assessed;
 import contrapposto.check.CheckedSpec;
 import contrapposto.prescribe.Plan;
 import contrapposto.quantity.Side;
+import contrapposto.wording.Units;
 import java.time.DayOfWeek;
 import java.util.ArrayList;
 import java.util.Arrays;

@@ -10,6 +10,10 @@ import contrapposto.quantity.Side;
 import contrapposto.quantity.Sided;
 import contrapposto.setup.SetUp;
 import contrapposto.setup.SolvedSetUp;
+import contrapposto.wording.Phrasebook;
+import contrapposto.wording.Said;
+import contrapposto.wording.Teller;
+import contrapposto.wording.Units;
 import java.time.DayOfWeek;
 import java.util.List;
 import java.util.Locale;
@@ -17,18 +21,28 @@ import java.util.Map;
 import java.util.Optional;
 
 /** A plan with the words and units in which it is told: what every page is made from. */
-record PlanWords(Plan plan, Units units) {
+record PlanWords(Plan plan, String language, Teller teller) {
     private static final String ENGLISH = "en";
 
+    /** In the client's language. */
     static PlanWords of(Plan plan) {
-        var client = plan.spec().client();
-        return new PlanWords(plan, new Units(client.units(), Locale.forLanguageTag(language(plan))));
+        return of(plan, plan.spec().client().language());
     }
 
-    /** The client's language if the catalogue speaks it, else English. */
-    static String language(Plan plan) {
-        String wanted = plan.spec().client().language();
-        return plan.catalogue().words().containsKey(wanted) ? wanted : ENGLISH;
+    /** In that language if the catalogue speaks it, else in English. */
+    static PlanWords of(Plan plan, String wanted) {
+        String language = plan.catalogue().words().containsKey(wanted) && Phrasebook.LANGUAGES.contains(wanted) ? wanted : ENGLISH;
+        return new PlanWords(plan, language, new Teller(Phrasebook.of(language),
+                new Units(plan.spec().client().units(), Locale.forLanguageTag(language)), id -> plan.catalogue().words(language, id).name()));
+    }
+
+    Units units() {
+        return teller.units();
+    }
+
+    /** A statement in words. */
+    String told(Said said) {
+        return teller.of(said);
     }
 
     CheckedSpec spec() {
@@ -36,7 +50,7 @@ record PlanWords(Plan plan, Units units) {
     }
 
     FamilyWords words(String id) {
-        return plan.catalogue().words(language(plan), id);
+        return plan.catalogue().words(language, id);
     }
 
     String name(String id) {

@@ -5,6 +5,7 @@ import contrapposto.catalogue.Family;
 import contrapposto.prescribe.Plan;
 import contrapposto.quantity.Side;
 import contrapposto.quantity.Sided;
+import contrapposto.wording.Units;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -61,15 +62,15 @@ record ReasonsModel(String id, String number, String name, String kind, String p
         return new ReasonsModel(exercise.id(), Integer.toString(exercise.number()), words.name(exercise.id()), kind,
                 words.words(exercise.id()).purpose(),
                 sides instanceof Sided.Only<Plan.SidePlan> only ? Optional.of(only.side().word()) : Optional.empty(), halves,
-                CoachModel.Statement.of(exercise.reasons()));
+                CoachModel.Statement.of(words, exercise.reasons()));
     }
 
     private static Case half(PlanWords words, Plan.SidePlan side, String badge) {
         var solved = side.solved();
-        var statements = new ArrayList<>(CoachModel.Statement.of(solved.reasons()));
-        statements.addAll(CoachModel.Statement.of(side.reasons()));
+        var statements = new ArrayList<>(CoachModel.Statement.of(words, solved.reasons()));
+        statements.addAll(CoachModel.Statement.of(words, side.reasons()));
         return new Case(badge, solved.role().word(), solved.phase().map(Values::word), numbers(words, side), statements,
-                solved.runnerUp().map(r -> new Second(r.summary(), r.lostOn())), solved.lacks(), solved.byCoach());
+                solved.runnerUp().map(r -> new Second(words.told(r.summary()), words.told(r.lostOn()))), solved.lacks().map(words::told), solved.byCoach());
     }
 
     private static List<Number> numbers(PlanWords words, Plan.SidePlan side) {

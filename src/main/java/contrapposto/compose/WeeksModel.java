@@ -2,6 +2,7 @@ package contrapposto.compose;
 
 import contrapposto.prescribe.Plan;
 import contrapposto.quantity.Side;
+import contrapposto.wording.Units;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;

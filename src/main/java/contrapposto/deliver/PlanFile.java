@@ -7,6 +7,7 @@ import contrapposto.check.CheckedSpec;
 import contrapposto.prescribe.Plan;
 import contrapposto.quantity.Side;
 import contrapposto.quantity.Sided;
+import contrapposto.wording.Teller;
 import contrapposto.yaml.YamlText;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
@@ -22,10 +23,12 @@ import java.util.Map;
 public final class PlanFile {
     private final Plan plan;
     private final SideTree sides;
+    private final Teller teller;
 
     private PlanFile(Plan plan) {
         this.plan = plan;
-        this.sides = new SideTree(plan.spec().client().units());
+        this.teller = Teller.screen(plan.spec().client().units());
+        this.sides = new SideTree(plan.spec().client().units(), teller);
     }
 
     /** The bytes of the file; the same plan gives the same bytes. */
@@ -53,7 +56,7 @@ public final class PlanFile {
         tree.put("reasons", reasons(Reason.all(Reason.all(plan.assessed().reasons(),
                 plan.assessed().verdict().reasons()), plan.reasons())));
         if (!plan.warnings().isEmpty()) {
-            tree.put("warnings", plan.warnings());
+            tree.put("warnings", plan.warnings().stream().map(teller::plain).toList());
         }
         return tree;
     }
@@ -154,20 +157,24 @@ public final class PlanFile {
         plan.leftOut().forEach((id, reasons) -> reasons.forEach(reason -> {
             var tree = new LinkedHashMap<String, Object>();
             tree.put("id", id);
-            tree.putAll(reason(reason));
+            tree.putAll(reason(reason, teller));
             list.add(tree);
         }));
         return list;
     }
 
-    static List<Map<String, Object>> reasons(List<Reason> reasons) {
-        return reasons.stream().map(PlanFile::reason).toList();
+    private List<Map<String, Object>> reasons(List<Reason> reasons) {
+        return reasons(reasons, teller);
     }
 
-    private static Map<String, Object> reason(Reason reason) {
+    static List<Map<String, Object>> reasons(List<Reason> reasons, Teller teller) {
+        return reasons.stream().map(reason -> reason(reason, teller)).toList();
+    }
+
+    private static Map<String, Object> reason(Reason reason, Teller teller) {
         var tree = new LinkedHashMap<String, Object>();
         tree.put("rule", reason.rule());
-        tree.put("because", reason.because());
+        tree.put("because", teller.plain(reason.said()));
         tree.put("source", word(reason.source()));
         if (!reason.reference().isEmpty()) {
             tree.put("reference", reason.reference());

@@ -11,6 +11,7 @@ import contrapposto.quantity.Side;
 import contrapposto.quantity.Sided;
 import contrapposto.quantity.UnitSystem;
 import contrapposto.setup.SetUp;
+import contrapposto.wording.Teller;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.LinkedHashMap;
@@ -20,7 +21,7 @@ import java.util.OptionalDouble;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
 
 /** What the plan file says of one side of one exercise: set-up, pose, weeks, reasons. */
-record SideTree(UnitSystem units) {
+record SideTree(UnitSystem units, Teller teller) {
     private static final int US_DECIMALS = 3;
 
     Map<String, Object> of(Plan.SidePlan side) {
@@ -38,16 +39,16 @@ record SideTree(UnitSystem units) {
         tree.put("weeks", side.doses().stream().map(this::dose).toList());
         solved.runnerUp().ifPresent(second -> {
             var lost = new LinkedHashMap<String, Object>();
-            lost.put("setup", second.summary());
-            lost.put("lost-on", second.lostOn());
+            lost.put("setup", teller.plain(second.summary()));
+            lost.put("lost-on", teller.plain(second.lostOn()));
             tree.put("second-best", lost);
         });
-        solved.lacks().ifPresent(lacks -> tree.put("equipment-lacks", lacks));
+        solved.lacks().ifPresent(lacks -> tree.put("equipment-lacks", teller.plain(lacks)));
         if (solved.byCoach()) {
             tree.put("by-coach", true);
         }
-        var reasons = PlanFile.reasons(solved.reasons());
-        tree.put("reasons", java.util.stream.Stream.concat(reasons.stream(), PlanFile.reasons(side.reasons()).stream()).toList());
+        var reasons = PlanFile.reasons(solved.reasons(), teller);
+        tree.put("reasons", java.util.stream.Stream.concat(reasons.stream(), PlanFile.reasons(side.reasons(), teller).stream()).toList());
         return tree;
     }
 

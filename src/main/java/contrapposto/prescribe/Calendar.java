@@ -7,10 +7,10 @@ import contrapposto.catalogue.Stage;
 import contrapposto.check.CheckedSpec;
 import contrapposto.prescribe.Plan.Week;
 import contrapposto.select.Selection.StageWeeks;
+import contrapposto.wording.Said;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 
 /**
  * The weeks of the plan: which are easy, which stage leads and how many repeats are kept in reserve. Effort rises once,
@@ -60,18 +60,14 @@ final class Calendar {
 
     List<Reason> reasons() {
         var reasons = new ArrayList<Reason>();
-        reasons.add(new Reason("expiry", "the plan is good until " + expires() + ", " + rules.expiryWeeks()
-                + " weeks after its last week; then it wants a re-check", Source.HOUSE, "house-rules: expiry-weeks"));
+        reasons.add(new Reason("expiry", Said.of("expiry").day("until", expires()).count("weeks", rules.expiryWeeks()), Source.HOUSE, "house-rules: expiry-weeks"));
         if (rules.deloadEvery() > 0 && spec.schedule().weeks() >= rules.deloadEvery()) {
-            reasons.add(new Reason("easy-weeks", String.format(Locale.ROOT, "every %d weeks an easy week: fewer sets, a lighter weight "
-                    + "that exists, %d in reserve; how often is a house choice, coaches report every 5.8 ± 3.4 weeks. A means, "
-                    + "not a proven driver", rules.deloadEvery(), EASY_RESERVE), Source.HOUSE,
+            reasons.add(new Reason("easy-weeks", Said.of("easy-weeks").count("every", rules.deloadEvery()).count("reserve", EASY_RESERVE)
+                    .number("reported", 5.8, 1).number("spread", 3.4, 1), Source.HOUSE,
                     "house-rules: deload-every; B3.16: Rogerson et al. 2024; B2.5: ACSM 2026"));
         }
-        reasons.add(Reason.of("missed-week", "a missed week is repeated, not skipped; after two missed weeks go back one step, "
-                + "to the week before the last one done", Source.HOUSE));
-        reasons.add(new Reason("reserve", "repeats to spare: judged best within 5 of the limit, so no set asks to stop farther "
-                + "from it by feel", Source.PUBLISHED, "A7.3: Hackett et al. 2017"));
+        reasons.add(Reason.of("missed-week", Said.of("missed-week"), Source.HOUSE));
+        reasons.add(new Reason("reserve", Said.of("reserve"), Source.PUBLISHED, "A7.3: Hackett et al. 2017"));
         return List.copyOf(reasons);
     }
 }

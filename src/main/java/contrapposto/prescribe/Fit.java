@@ -5,6 +5,7 @@ import contrapposto.assess.Reason;
 import contrapposto.prescribe.Plan.Day;
 import contrapposto.select.Selection.Chosen;
 import contrapposto.select.Selection;
+import contrapposto.wording.Said;
 import java.time.DayOfWeek;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -27,7 +28,7 @@ final class Fit {
     private final int minutes;
     private final Map<Integer, Integer> cut = new TreeMap<>();
     private final Map<DayOfWeek, List<Integer>> numbers = new EnumMap<>(DayOfWeek.class);
-    private final List<String> said = new ArrayList<>();
+    private final List<Said> said = new ArrayList<>();
     private boolean longRest = true;
     private boolean moreSets = true;
 
@@ -80,15 +81,15 @@ final class Fit {
         Optional<Chosen> last = own.reversed().stream().map(this::chosen).filter(chosen -> sets(chosen) > LEAST_SETS).findFirst();
         if (last.isPresent()) {
             cut.put(last.get().number(), sets(last.get()) - 1);
-            said.add(last.get().id() + ": " + sets(last.get()) + " sets in place of " + last.get().sets() + ", for the "
-                    + minutes + " minutes of " + name(day));
+            said.add(Said.of("minutes/sets").exercise("exercise", last.get().id()).count("sets", sets(last.get()))
+                    .count("before", last.get().sets()).count("minutes", minutes).word("day", name(day)));
             return true;
         }
         if (own.size() <= 1) {
-            said.add(name(day) + " takes " + longest(day) + " minutes, more than the " + minutes + " there are");
+            said.add(Said.of("minutes/too-long").word("day", name(day)).count("takes", longest(day)).count("minutes", minutes));
             return false;
         }
-        said.add(chosen(own.removeLast()).id() + " is not done on " + name(day) + ", for the " + minutes + " minutes");
+        said.add(Said.of("minutes/not-done").exercise("exercise", chosen(own.removeLast()).id()).word("day", name(day)).count("minutes", minutes));
         return true;
     }
 
@@ -97,11 +98,11 @@ final class Fit {
     }
 
     private static String name(Day day) {
-        return day.day().name().substring(0, 1) + day.day().name().substring(1).toLowerCase(java.util.Locale.ROOT);
+        return day.day().name().toLowerCase(java.util.Locale.ROOT);
     }
 
     /** What was dropped, for the coach, in order. */
-    List<String> said() {
+    List<Said> said() {
         return List.copyOf(said);
     }
 

@@ -3,9 +3,9 @@ package contrapposto.prescribe;
 import contrapposto.assess.Reason;
 import contrapposto.assess.Reason.Source;
 import contrapposto.catalogue.HouseRules.Range;
+import contrapposto.wording.Said;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -16,7 +16,7 @@ import java.util.Optional;
  * @param warning for the coach, where the first week cannot be as wanted
  * @param held    whether the weight stays as it is in every week, since its share says too little
  */
-record Loading(double exact, double load, List<Reason> reasons, Optional<String> warning, boolean held) {
+record Loading(double exact, double load, List<Reason> reasons, Optional<Said> warning, boolean held) {
     /** A share this far under the wanted one shows that the other leg carries most of the load: house. */
     private static final double FAR_UNDER = 0.15;
 
@@ -59,60 +59,45 @@ record Loading(double exact, double load, List<Reason> reasons, Optional<String>
     }
 
     private static Loading bodyOnly(double alone) {
-        return new Loading(0, 0, List.of(Reason.of("body-weight", String.format(Locale.ROOT,
-                "the body is the load here: %.0f %% of this side's capacity", 100 * alone), Source.SOLVED)), Optional.empty(), false);
+        return new Loading(0, 0, List.of(Reason.of("body-weight", Said.of("body-weight/only").percent("share", alone, 0), Source.SOLVED)), Optional.empty(), false);
     }
 
     private static Loading bodyAlone(double alone, Range band, double wanted) {
         boolean over = alone > band.high();
-        var reason = Reason.of("body-weight", String.format(Locale.ROOT,
-                "body weight alone asks %.0f %% of this side's capacity, %s %.0f %%: %s", 100 * alone,
-                over ? "over the top of the band," : "at or over the wanted", 100 * (over ? band.high() : wanted),
-                over ? "no weight, and the easier way of doing it (a hand on something steady, less depth) until it is"
-                        + " in reach" : "no weight yet"), Source.SOLVED);
-        return new Loading(0, 0, List.of(reason), over ? Optional.of(reason.because()) : Optional.empty(), false);
+        var reason = Reason.of("body-weight", Said.of(over ? "body-weight/over" : "body-weight/enough").percent("share", alone, 0)
+                .percent("limit", over ? band.high() : wanted, 0), Source.SOLVED);
+        return new Loading(0, 0, List.of(reason), over ? Optional.of(reason.said()) : Optional.empty(), false);
     }
 
     /** Said where the joint that bound in the test alone would pass the band, so that a lighter weight was taken. */
     private static List<Reason> oneJoint(Asking asking, Weights weights, Range band, double below, double load) {
-        return load >= below ? List.of() : List.of(Reason.of("binding-joint", String.format(Locale.ROOT,
-                "with %s the joint that bound in the test would bear %.1f %% of what it then bore, over the top of the band, "
-                        + "%.0f %%: a lighter weight", weights.words().of(below), 100 * asking.bindingShare(below).orElse(0),
-                100 * band.high()), Source.SOLVED));
+        return load >= below ? List.of() : List.of(Reason.of("binding-joint", Said.of("binding-joint").mass("load", below)
+                .percent("share", asking.bindingShare(below).orElse(0), 1).percent("limit", band.high(), 0), Source.SOLVED));
     }
 
     private static Loading rounded(Asking asking, Weights weights, double wanted, double exact, double load,
                                    double most, List<Reason> oneJoint) {
         double share = asking.share(load).orElse(0);
         var reasons = new ArrayList<Reason>();
-        reasons.add(Reason.of("load-exact", String.format(Locale.ROOT,
-                "%.1f %% of capacity is %s in this set-up", 100 * wanted, weights.words().of(exact)), Source.SOLVED));
+        reasons.add(Reason.of("load-exact", Said.of("load-exact").percent("share", wanted, 1).mass("load", exact), Source.SOLVED));
         reasons.addAll(oneJoint);
         boolean capped = weights.above(load).isEmpty() && exact > load + 0.05;
         String why = most < exact && weights.above(load).stream().findFirst().orElse(exact) > most
-                ? "no heavier than the heaviest weight of the test to begin with" : capped
-                ? weights.perHand() < Double.POSITIVE_INFINITY ? "the heaviest within what a hand may hold" : "the heaviest there is"
-                : "a weight that exists";
-        reasons.add(new Reason("load-rounded", String.format(Locale.ROOT,
-                "rounded down to %s, %s: %s less, %.1f %% of capacity in place of %.1f %%", weights.words().of(load), why,
-                weights.words().of(Math.max(0, exact - load)), 100 * share, 100 * wanted),
-                Source.PRACTICE, "G1.21: round down after the cap, print both"));
+                ? "as-tested" : capped ? weights.perHand() < Double.POSITIVE_INFINITY ? "heaviest-for-a-hand" : "heaviest"
+                : "exists";
+        reasons.add(new Reason("load-rounded", Said.of("load-rounded").mass("load", load).word("why", why)
+                .mass("less", Math.max(0, exact - load)).percent("share", share, 1).percent("wanted", wanted, 1), Source.PRACTICE, "G1.21: round down after the cap, print both"));
         if (share < wanted - FAR_UNDER && most < Double.POSITIVE_INFINITY && load > most / 2) {
-            var far = Reason.of("far-under", String.format(Locale.ROOT, "%s asks the working side only %.0f %% of its capacity in this "
-                    + "set-up, so the other side carries much of it: the weight stays at what the test allows", weights.words().of(load),
-                    100 * share), Source.SOLVED);
+            var far = Reason.of("far-under", Said.of("far-under").mass("load", load).percent("share", share, 0), Source.SOLVED);
             reasons.add(far);
-            return new Loading(exact, load, List.copyOf(reasons), Optional.of(far.because()), true);
+            return new Loading(exact, load, List.copyOf(reasons), Optional.of(far.said()), true);
         }
         return new Loading(exact, load, List.copyOf(reasons), Optional.empty(), false);
     }
 
     private static Loading tooHeavy(Weights weights, double wanted, double exact, double alone) {
-        String lightest = "the lightest weight there is, " + weights.words().of(weights.lightest().orElseThrow())
-                + ", is too heavy to begin with";
-        var reason = Reason.of("lightest-too-heavy", String.format(Locale.ROOT,
-                "%.0f %% of capacity is %s and %s: without a weight, %.0f %% of capacity", 100 * wanted, weights.words().of(exact), lightest,
-                100 * alone), Source.SOLVED);
-        return new Loading(exact, 0, List.of(reason), Optional.of(reason.because()), false);
+        var reason = Reason.of("lightest-too-heavy", Said.of("lightest-too-heavy").percent("wanted", wanted, 0).mass("exact", exact)
+                .mass("lightest", weights.lightest().orElseThrow()).percent("alone", alone, 0), Source.SOLVED);
+        return new Loading(exact, 0, List.of(reason), Optional.of(reason.said()), false);
     }
 }

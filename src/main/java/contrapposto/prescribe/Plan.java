@@ -9,6 +9,7 @@ import contrapposto.check.CheckedSpec;
 import contrapposto.quantity.Side;
 import contrapposto.quantity.Sided;
 import contrapposto.setup.SolvedSetUp;
+import contrapposto.wording.Said;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.util.List;
@@ -29,7 +30,7 @@ import java.util.OptionalDouble;
  */
 public record Plan(Assessed assessed, Catalogue catalogue, Side firstSide, LocalDate expires, List<Week> weeks,
                    List<Exercise> exercises, List<Day> days, Map<Muscle, LeftRight> volume,
-                   Map<String, List<Reason>> leftOut, List<Reason> reasons, List<String> warnings) {
+                   Map<String, List<Reason>> leftOut, List<Reason> reasons, List<Said> warnings) {
 
     public CheckedSpec spec() {
         return assessed.spec();

@@ -15,6 +15,7 @@ import contrapposto.quantity.Sided;
 import contrapposto.select.Selection;
 import contrapposto.select.Selection.Chosen;
 import contrapposto.setup.SolvedSetUp;
+import contrapposto.wording.Said;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -92,12 +93,12 @@ public final class Prescriber {
             warnings.addAll(Volume.warnings(volume, rules.weeklySets()));
             var leftOut = new LinkedHashMap<>(selection.leftOut());
             draft.exercises().stream().filter(exercise -> !kept.contains(exercise.number())).forEach(exercise -> leftOut.put(
-                    exercise.id(), List.of(Reason.of("minutes", "it did not fit into the minutes of any day", Source.SOLVED))));
+                    exercise.id(), List.of(Reason.of("minutes", Said.of("minutes/no-day"), Source.SOLVED))));
             return new Plan(assessed, selection.setUps().catalogue(), first(assessed), calendar.expires(), weeks, exercises,
                     draft.days(), volume, java.util.Collections.unmodifiableMap(leftOut), reasons(fit), List.copyOf(warnings));
         }
 
-        private record Draft(List<Exercise> exercises, List<Day> days, List<String> warnings) { }
+        private record Draft(List<Exercise> exercises, List<Day> days, List<Said> warnings) { }
 
         private Draft draft(Fit fit) {
             shares = new SideShare(selection, fit::sets, fit.moreSets());
@@ -121,22 +122,20 @@ public final class Prescriber {
 
         private List<Reason> reasons(Fit fit) {
             var reasons = new ArrayList<Reason>();
-            reasons.add(Reason.of("first-side", assessed.landing().map(side -> "the landing side, " + side.word()
-                    + ", goes first within an exercise").orElse("no side needs to go first; left does, so that a log reads alike"),
-                    Source.HOUSE));
+            reasons.add(Reason.of("first-side", assessed.landing().map(side -> Said.of("first-side/landing").side("side", side))
+                    .orElse(Said.of("first-side/left")), Source.HOUSE));
             if (rules.rampSets() > 0) {
-                reasons.add(new Reason("warm-up", rules.rampSets() + " easy sets before the first loaded exercise on the feet",
-                        Source.HOUSE, "house-rules: ramp-sets"));
+                reasons.add(new Reason("warm-up", Said.of("warm-up").count("sets", rules.rampSets()), Source.HOUSE, "house-rules: ramp-sets"));
             }
             reasons.addAll(calendar.reasons());
-            reasons.add(new Reason("formula", "1RM by " + curve.formula().words() + "; error about " + "10.6 to 13.5 % of the mean in "
-                    + "print, so every load is a starting load", Source.PUBLISHED, "A1.12: Hutchins and Gearhart 2010"));
+            reasons.add(new Reason("formula", Said.of("formula").text("formula", curve.formula().words()).number("from", 10.6, 1)
+                    .percent("to", Strengths.ERROR, 1), Source.PUBLISHED, "A1.12: Hutchins and Gearhart 2010"));
             reasons.addAll(strengths.refused());
             reasons.addAll(shares.reasons());
             reasons.addAll(fit.reasons());
-            assessed.spec().schedule().gate().ifPresent(gate -> reasons.add(Reason.of("gate", "the next stage waits until "
-                    + gate.what() + " differs by less than " + gate.differenceUnder() + " " + gate.unit()
-                    + " between the sides; until then its weeks are repeated", Source.COACH)));
+            assessed.spec().schedule().gate().ifPresent(gate -> reasons.add(Reason.of("gate",
+                    Said.of("gate").word("what", gate.what().replace(' ', '-')).number("under", gate.differenceUnder(), 1)
+                            .word("unit", gate.unit()), Source.COACH)));
             return List.copyOf(reasons);
         }
     }

@@ -7,7 +7,7 @@ import contrapposto.assess.Reason.Source;
 import contrapposto.catalogue.HouseRules;
 import contrapposto.catalogue.HouseRules.Range;
 import contrapposto.check.CheckedSpec.Aim;
-import java.util.Locale;
+import contrapposto.wording.Said;
 
 /**
  * The share of capacity that is wanted: by training age and first aim. Whoever is to keep the load moderate stays at the
@@ -23,16 +23,8 @@ record ShareBand(Range range, Reason reason) {
         var listed = legs ? strength ? line.legsStrength() : line.legsMovement()
                 : strength ? line.armsStrength() : line.armsMovement();
         var range = moderate ? new Range(listed.low(), listed.low()) : listed;
-        return new ShareBand(range, new Reason("share-band", String.format(Locale.ROOT,
-                "%s of regular training, aim %s: %.0f to %.0f %% of capacity for %s; the first week at the low end%s", years(years),
-                strength ? "strength" : "side-to-side movement", 100 * listed.low(), 100 * listed.high(),
-                legs ? "legs, body mass counted" : "arms and cable, the outside load alone",
-                moderate ? ", and it stays there because the screening asks for a moderate load" : ""), Source.HOUSE,
-                "house-rules: bands"));
-    }
-
-    private static String years(double years) {
-        return years == 1 ? "1 year" : years == StrictMath.rint(years) ? String.format(Locale.ROOT, "%.0f years", years)
-                : String.format(Locale.ROOT, "%.1f years", years);
+        return new ShareBand(range, new Reason("share-band", Said.of("share-band").number("years", years, 1)
+                .word("aim", strength ? "aim-strength" : "aim-movement").number("low", 100 * listed.low(), 0).percent("high", listed.high(), 0)
+                .word("of", legs ? "legs" : "arms").word("moderate", moderate ? "yes" : "no"), Source.HOUSE, "house-rules: bands"));
     }
 }

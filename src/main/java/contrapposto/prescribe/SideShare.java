@@ -9,9 +9,9 @@ import contrapposto.select.Selection;
 import contrapposto.select.Selection.Chosen;
 import contrapposto.select.Selection.StageWeeks;
 import contrapposto.setup.SolvedSetUp;
+import contrapposto.wording.Said;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.ToIntFunction;
@@ -44,8 +44,7 @@ final class SideShare {
             return;
         }
         if (assessed.spec().schedule().gate().isPresent()) {
-            reasons.add(Reason.of("side-specific", "the share of side-specific lower-body sets is held until the re-check meets the "
-                    + "gate", Source.COACH));
+            reasons.add(Reason.of("side-specific", Said.of("side-specific/held"), Source.COACH));
             return;
         }
         selection.stages().forEach(this::settle);
@@ -76,9 +75,9 @@ final class SideShare {
                 setsByWeek.computeIfAbsent(lower.get(i).number(), key -> new TreeMap<>()).put(week, best[i]);
             }
         }
-        reasons.add(new Reason("side-specific", String.format(Locale.ROOT, "%s, weeks %d to %d: %.0f %% of the lower-body sets are set "
-                + "up per side (wanted at most %.0f %%, before %.0f %%)", stage.stage().word(), stage.firstWeek(), stage.lastWeek(),
-                100 * share(lower, best), 100 * wanted, 100 * before), Source.HOUSE, "house-rules: side-specific"));
+        reasons.add(new Reason("side-specific", Said.of("side-specific").word("stage", "stage-" + stage.stage().word())
+                .count("first", stage.firstWeek()).count("last", stage.lastWeek()).percent("share", share(lower, best), 0)
+                .percent("wanted", wanted, 0).percent("before", before, 0), Source.HOUSE, "house-rules: side-specific"));
     }
 
     /** Every way of one set less or more; the nearest to {@code wanted} wins, among equals the one found first. */

@@ -16,9 +16,9 @@ import contrapposto.prescribe.Plan.Week;
 import contrapposto.setup.SetUp;
 import contrapposto.setup.SetUps;
 import contrapposto.setup.SolvedSetUp;
+import contrapposto.wording.Said;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
@@ -37,7 +37,7 @@ final class SideWriter {
     private final Function<PoseProblem, Demand> demands;
     private final Bench bench;
     private final boolean longRest;
-    private final List<String> warnings = new ArrayList<>();
+    private final List<Said> warnings = new ArrayList<>();
 
     /**
      * @param demands  the demand of a set-up, remembered between calls
@@ -56,7 +56,7 @@ final class SideWriter {
     }
 
     /** What the coach is to be told, in the order it came up. */
-    List<String> warnings() {
+    List<Said> warnings() {
         return List.copyOf(warnings);
     }
 
@@ -71,8 +71,7 @@ final class SideWriter {
         var reasons = new ArrayList<Reason>();
         reasons.add(setsReason(sets.applyAsInt(weeks.getFirst())));
         reasons.add(restReason(solved, frame));
-        reasons.add(new Reason("tempo", "tempo " + frame.family().tempo() + " (lowering, pause, lifting, in seconds): a means to "
-                + "move under control, not a proven driver", Source.PRACTICE, "B2.5: ACSM 2026"));
+        reasons.add(new Reason("tempo", Said.of("tempo").text("tempo", frame.family().tempo()), Source.PRACTICE, "B2.5: ACSM 2026"));
         var strength = carriesWeight(solved) || legGroup(solved) ? strengths.of(solved, demand, bothSides)
                 : Optional.<Strength>empty();
         var weighed = strength.flatMap(known -> weighed(solved, demand, known, frame, weeks, reasons));
@@ -91,10 +90,11 @@ final class SideWriter {
                                        List<Reason> reasons) {
         var band = ShareBand.of(assessed, rules, solved.family().group().countsBodyMass());
         var weights = carriesWeight(solved) ? Weights.of(assessed.spec(), solved.setUp().implement(), solved.problem().load())
-                : new Weights(List.of(0.0), Double.POSITIVE_INFINITY, new MassWords(assessed.spec().client().units()));
+                : new Weights(List.of(0.0), Double.POSITIVE_INFINITY);
         var rise = new WeighedRise(frame, strength.asking(), weights, band.range());
         return Loading.of(strength.asking(), weights, band.range(), rise.firstShare(), mostToBegin(solved, strength)).map(loading -> {
-            loading.warning().ifPresent(said -> warnings.add(solved.family().id() + " " + solved.side().word() + ": " + said));
+            loading.warning().ifPresent(said -> warnings.add(Said.of("warning/exercise").exercise("exercise", solved.family().id())
+                    .side("side", solved.side()).said("said", said)));
             var doses = (loading.held() ? new WeighedRise(frame, strength.asking(), weights.upTo(loading.load()), band.range()) : rise)
                     .doses(weeks, loading.load());
             reasons.addAll(strength.reasons());
@@ -122,10 +122,8 @@ final class SideWriter {
 
     private SidePlan unweighed(SolvedSetUp solved, Frame frame, List<Week> weeks, List<Reason> reasons) {
         boolean byEffort = carriesWeight(solved) || solved.setUp().implement() == Implement.BAND;
-        reasons.add(byEffort ? Reason.of("by-effort", "no test that counts for this set-up, so no kilograms: the client finds the "
-                + (solved.setUp().implement() == Implement.BAND ? "band" : "weight") + " that leaves the repeats to spare and writes it down",
-                Source.PRACTICE) : Reason.of("own-weight", "the body is the load; repeats rise through the family's range",
-                Source.PRACTICE));
+        reasons.add(byEffort ? Reason.of("by-effort", Said.of("by-effort").word("what", solved.setUp().implement() == Implement.BAND ? "band" : "weight"),
+                Source.PRACTICE) : Reason.of("own-weight", Said.of("own-weight"), Source.PRACTICE));
         return new SidePlan(solved, Demand.mass(solved.problem().load()), Optional.empty(),
                 new SteadyRise(frame).doses(weeks, byEffort), List.copyOf(reasons));
     }
@@ -157,36 +155,29 @@ final class SideWriter {
     }
 
     private static Reason setsReason(int sets) {
-        return new Reason("sets", sets + (sets == 1 ? " set" : " sets") + " a side and session; published: 1 to 3 for "
-                + "newcomers, 2 to 3 for strength", Source.PUBLISHED, "B1.5: ACSM 2009; B2.2: ACSM 2026");
+        return new Reason("sets", Said.of("sets").count("sets", sets), Source.PUBLISHED, "B1.5: ACSM 2009; B2.2: ACSM 2026");
     }
 
     private static Reason restReason(SolvedSetUp solved, Frame frame) {
         return frame.rest() > solved.family().dose().rest()
-                ? new Reason("rest", frame.rest() + " s: a heavy leg lift wants at least 2 to 3 min", Source.PUBLISHED, "B1.6: ACSM 2009")
-                : new Reason("rest", frame.rest() + " s: assistance work wants 1 to 2 min, less where nothing tires", Source.PUBLISHED,
-                "B1.7: ACSM 2009");
+                ? new Reason("rest", Said.of("rest/heavy").count("rest", frame.rest()), Source.PUBLISHED, "B1.6: ACSM 2009")
+                : new Reason("rest", Said.of("rest/assistance").count("rest", frame.rest()), Source.PUBLISHED, "B1.7: ACSM 2009");
     }
 
     private Reason repsReason(Dose first, Frame frame) {
         OptionalDouble share = first.share();
         double possible = share.isPresent() && share.getAsDouble() > 0 ? curve.reps(share.getAsDouble()) : 0;
-        return new Reason("reps", String.format(Locale.ROOT, "%.0f %% of capacity can be done about %.0f times (%s); the first week "
-                        + "asks %d in the range of %d to %d and leaves %s %d", 100 * share.orElse(0), Math.min(possible, 99),
-                curve.formula().author(), first.reps(), frame.family().repsFrom(), frame.family().repsTo(),
-                possible - first.reps() > Frame.MOST_RESERVE + 1 ? "at least" : "about", first.inReserve()), Source.PUBLISHED,
-                "A1: " + curve.formula().author() + " read backward; starting load, people differ (A1.13)");
+        return new Reason("reps", Said.of("reps").percent("share", share.orElse(0), 0).number("possible", Math.min(possible, 99), 0)
+                .text("formula", curve.formula().author()).count("reps", first.reps()).count("from", frame.family().repsFrom())
+                .count("to", frame.family().repsTo()).word("leaves", possible - first.reps() > Frame.MOST_RESERVE + 1 ? "at-least" : "about")
+                .count("spare", first.inReserve()), Source.PUBLISHED, "A1: " + curve.formula().author() + " read backward; starting load, people differ (A1.13)");
     }
 
     private Reason progressionReason(SolvedSetUp solved, Frame frame, List<Dose> doses) {
         boolean body = solved.family().group().countsBodyMass();
         long rises = doses.stream().filter(Dose::heavier).count();
-        return new Reason("progression", String.format(Locale.ROOT, "repeats first, then a weight %.0f to %.0f %% up (%s)%s; %s",
-                100 * frame.rise().low(), 100 * frame.rise().high(),
-                body ? "body and weight counted together" : "the weight alone counted",
-                frame.slower() ? ", after the repeats were held two weeks" : "",
-                rises > 0 ? rises + (rises == 1 ? " rise" : " rises") + " planned; the capacity is taken as tested, so real gains come on top"
-                        : "no heavier weight lies inside the rule and the band: repeats rise instead, and a new test decides"),
-                Source.PUBLISHED, "B1.1: ACSM 2009, wording of the evidence table, two sessions in a row; G1.22");
+        return new Reason("progression", Said.of("progression").number("low", 100 * frame.rise().low(), 0).percent("high", frame.rise().high(), 0)
+                .word("counted", body ? "body-and-weight" : "weight-alone").word("slower", frame.slower() ? "yes" : "no")
+                .said("rises", rises > 0 ? Said.of("progression/rises").count("rises", rises) : Said.of("progression/no-rise")), Source.PUBLISHED, "B1.1: ACSM 2009, wording of the evidence table, two sessions in a row; G1.22");
     }
 }

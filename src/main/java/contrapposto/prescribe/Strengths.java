@@ -9,11 +9,12 @@ import contrapposto.check.CheckedSpec.Test;
 import contrapposto.quantity.Side;
 import contrapposto.setup.SetUps;
 import contrapposto.setup.SolvedSetUp;
+import contrapposto.wording.Said;
+import contrapposto.wording.Term;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
@@ -35,7 +36,6 @@ final class Strengths {
     private final List<Test> tests;
     private final RepCurve curve;
     private final Bench bench;
-    private final MassWords words;
     private final Map<Test, Optional<Reading>> read = new LinkedHashMap<>();
 
     Strengths(SetUps setUps, RepCurve curve, Bench bench) {
@@ -43,7 +43,6 @@ final class Strengths {
         this.tests = setUps.assessed().spec().assessment().tests();
         this.curve = curve;
         this.bench = bench;
-        this.words = new MassWords(setUps.assessed().spec().client().units());
     }
 
     /** The strength for this set-up; empty without a test that counts for it. {@code bothSides}: the set-up serves both at once. */
@@ -59,10 +58,9 @@ final class Strengths {
     /** Why a test says nothing, for each that does not, in file order. */
     List<Reason> refused() {
         return tests.stream().filter(test -> !curve.accepts(test.reps(), test.inReserve())).map(test -> new Reason(
-                "test-not-used", String.format(Locale.ROOT, "%s%s: %d reps with %d in reserve says too little about a 1RM; "
-                        + "at most %d reps, those in reserve counted, and %d in reserve", test.exercise(),
-                        test.side().map(side -> " " + side.word()).orElse(""), test.reps(), test.inReserve(),
-                        curve.mostReps(), curve.mostReserve()), Source.PUBLISHED,
+                "test-not-used", Said.of("test-not-used").exercise("exercise", test.exercise()).side("side", test.side())
+                .count("reps", test.reps()).count("reserve", test.inReserve()).count("most-reps", curve.mostReps())
+                .count("most-reserve", curve.mostReserve()), Source.PUBLISHED,
                 "A1.10: Reynolds et al. 2006; A7.3: Hackett et al. 2017")).toList();
     }
 
@@ -128,8 +126,8 @@ final class Strengths {
         var reasons = new ArrayList<Reason>();
         reasons.add(estimate(tested, median, readings.size(), median.moment()));
         if (!tested.id().equals(solved.family().id())) {
-            reasons.add(new Reason("capacity-transfer", "no test of " + solved.family().id() + " itself: the capacity found in "
-                    + tested.id() + " is used, the same kind of movement", Source.HOUSE, "house-rules: capacity groups"));
+            reasons.add(new Reason("capacity-transfer", Said.of("capacity-transfer").exercise("exercise", solved.family().id())
+                    .exercise("tested", tested.id()), Source.HOUSE, "house-rules: capacity groups"));
         }
         return new Strength(new Asking.BodyAndLoad(demand, median.capacity(), median.joint(), median.moment()), median.joint(), median.moment(),
                 median.capacity(), median.oneRepMax(), readings.size(), lifted, List.copyOf(reasons));
@@ -174,10 +172,9 @@ final class Strengths {
     }
 
     private Reason estimate(Family tested, Reading median, int count, double moment) {
-        return new Reason("one-rep-max", String.format(Locale.ROOT,
-                "%s: 1RM about %s ± %.1f %% from %s, repetitions in reserve counted as done (%s); the %s then bears %.0f N·m",
-                tested.id(), words.of(median.oneRepMax()), 100 * ERROR, count == 1 ? "one test set" : "the median of " + count
-                        + " test sets", curve.formula().words(), median.joint().word(), moment), Source.PUBLISHED,
+        return new Reason("one-rep-max", Said.of("one-rep-max").exercise("exercise", tested.id()).mass("load", median.oneRepMax())
+                .percent("error", ERROR, 1).count("tests", count).text("formula", curve.formula().words()).word("joint", median.joint().word())
+                .with("moment", new Term.Measure(Term.Kind.MOMENT, moment, 0)), Source.PUBLISHED,
                 "A1: " + curve.formula().author() + "; error A1.12: Hutchins and Gearhart 2010");
     }
 }

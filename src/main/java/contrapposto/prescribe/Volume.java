@@ -8,13 +8,13 @@ import contrapposto.prescribe.Plan.LeftRight;
 import contrapposto.prescribe.Plan.SidePlan;
 import contrapposto.quantity.Side;
 import contrapposto.quantity.Sided;
+import contrapposto.wording.Said;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
-import java.util.stream.Collectors;
+import java.util.Optional;
 
 /**
  * Weekly sets by muscle and side in the first week: a direct set counts one, an indirect set one half (Pelland et al. 2024
@@ -67,31 +67,30 @@ final class Volume {
     }
 
     /** A line for the coach for what lies under, and one for what lies over, the published classes. */
-    static List<String> warnings(Map<Muscle, LeftRight> volume, Range weekly) {
-        var low = new ArrayList<String>();
-        var high = new ArrayList<String>();
+    static List<Said> warnings(Map<Muscle, LeftRight> volume, Range weekly) {
+        var low = new ArrayList<Said>();
+        var high = new ArrayList<Said>();
         volume.forEach((muscle, both) -> {
             for (var side : Side.values()) {
                 double done = both.on(side);
                 if (done > 0 && done < weekly.low()) {
-                    low.add(muscle.word() + " " + side.word() + " " + number(done));
+                    low.add(sets(muscle, side, done));
                 } else if (done > weekly.high()) {
-                    high.add(muscle.word() + " " + side.word() + " " + number(done));
+                    high.add(sets(muscle, side, done));
                 }
             }
         });
-        var lines = new ArrayList<String>();
-        line(low, "under " + number(weekly.low())).ifPresent(lines::add);
-        line(high, "over " + number(weekly.high())).ifPresent(lines::add);
+        var lines = new ArrayList<Said>();
+        line("volume/under", weekly.low(), low).ifPresent(lines::add);
+        line("volume/over", weekly.high(), high).ifPresent(lines::add);
         return List.copyOf(lines);
     }
 
-    private static java.util.Optional<String> line(List<String> muscles, String where) {
-        return muscles.isEmpty() ? java.util.Optional.empty() : java.util.Optional.of("weekly sets " + where
-                + " in the first week: " + muscles.stream().collect(Collectors.joining(", ")));
+    private static Said sets(Muscle muscle, Side side, double sets) {
+        return Said.of("volume/muscle").word("muscle", muscle.word()).side("side", side).number("sets", sets, 1);
     }
 
-    private static String number(double sets) {
-        return sets == StrictMath.rint(sets) ? String.format(Locale.ROOT, "%.0f", sets) : String.format(Locale.ROOT, "%.1f", sets);
+    private static Optional<Said> line(String key, double limit, List<Said> muscles) {
+        return muscles.isEmpty() ? Optional.empty() : Optional.of(Said.of(key).number("limit", limit, 1).listed("muscles", muscles));
     }
 }

@@ -15,16 +15,15 @@ import java.util.stream.DoubleStream;
  *
  * @param existing 0 first
  * @param perHand  the most one hand may hold, kg; infinite without such a limit
- * @param words    how a weight is said
  */
-record Weights(List<Double> existing, double perHand, MassWords words) {
+record Weights(List<Double> existing, double perHand) {
     static Weights of(CheckedSpec spec, Implement implement, Load load) {
         double perHand = spec.restrictions().stream()
                 .filter(limit -> limit.until().map(until -> !until.isBefore(spec.schedule().start())).orElse(true))
                 .flatMapToDouble(Weights::limit).min().orElse(Double.POSITIVE_INFINITY);
         var held = DoubleStream.concat(DoubleStream.of(0), spec.equipment().weights(implement).stream()
                 .mapToDouble(Mass::kilograms)).filter(mass -> inOneHand(load, mass) <= perHand + 1e-9).distinct().sorted();
-        return new Weights(held.boxed().toList(), perHand, new MassWords(spec.client().units()));
+        return new Weights(held.boxed().toList(), perHand);
     }
 
     private static DoubleStream limit(Restriction restriction) {
@@ -60,7 +59,7 @@ record Weights(List<Double> existing, double perHand, MassWords words) {
 
     /** Only those up to {@code mass}. */
     Weights upTo(double mass) {
-        return new Weights(existing.stream().filter(other -> other <= mass + 1e-9).toList(), perHand, words);
+        return new Weights(existing.stream().filter(other -> other <= mass + 1e-9).toList(), perHand);
     }
 
     /** Those heavier than {@code mass}, lightest first. */

@@ -1,5 +1,7 @@
 package contrapposto.select;
 
+import java.util.Locale;
+
 /**
  * What a selection is scored by. {@link Frame#aims} decides which of the two middle groups weighs more; see
  * {@link Scale}. Everything down to {@link #VARIETY} grows, ever more slowly, as exercises are added, which is what
@@ -7,34 +9,29 @@ package contrapposto.select;
  * simply add up.
  */
 enum Goal {
-    PINNED("what the coach asked for or tested"),
-    TWO_SIDED("keeping one two-sided lift"),
-    PHASE("the stance phase that each side is to train"),
-    MUSCLES("the wanted muscles of each side"),
-    RIBS("opening the ribs of each side that move less"),
-    TURN("the turn toward the landing side"),
-    PATTERNS("squat, hinge, push and pull under load"),
-    STANDING("work on the feet, where the plan has come to it"),
-    FILLED("a full session"),
-    VARIETY("variety"),
-    FETCHING("few equipment changes and little time lost"),
-    EARLIER("the order of the catalogue");
+    PINNED,
+    TWO_SIDED,
+    PHASE,
+    MUSCLES,
+    RIBS,
+    TURN,
+    PATTERNS,
+    STANDING,
+    FILLED,
+    VARIETY,
+    FETCHING,
+    EARLIER;
 
     private static final Goal[] ALL = values();
-
-    private final String words;
-
-    Goal(String words) {
-        this.words = words;
-    }
 
     /** The goal with this ordinal. */
     static Goal of(int ordinal) {
         return ALL[ordinal];
     }
 
-    String words() {
-        return words;
+    /** Its word in the phrasebooks, after {@code goal-}. */
+    String word() {
+        return name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
     /** Whether more of it is a cost. */

@@ -8,6 +8,7 @@ import contrapposto.check.CheckedSpec;
 import contrapposto.check.CheckedSpec.Aim;
 import contrapposto.quantity.Side;
 import contrapposto.setup.SetUps;
+import contrapposto.wording.Said;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
@@ -90,15 +91,14 @@ public final class Selector {
         var reasons = new ArrayList<Reason>();
         int skill = setUps.usable().get(item.id()).values().getFirst().family().skill();
         if (spec.choices().exclude().contains(item.id())) {
-            reasons.add(Reason.of("excluded", "left out by the coach", Source.COACH));
+            reasons.add(Reason.of("excluded", Said.of("excluded"), Source.COACH));
         }
         if (!item.pinned() && skill >= SKILLED && spec.client().trainingYears() < SKILLED_YEARS) {
-            reasons.add(Reason.of("skill", "asks for more practice than " + spec.client().trainingYears()
-                    + " years of training", Source.HOUSE));
+            reasons.add(Reason.of("skill", Said.of("skill").number("years", spec.client().trainingYears(), 1), Source.HOUSE));
         }
         if (item.window().first() > stages.weeks()) {
-            reasons.add(Reason.of("stage", "its stage (" + item.stage().word() + ") does not open within "
-                    + stages.weeks() + " weeks from a " + stages.start().word() + " start", Source.HOUSE));
+            reasons.add(Reason.of("stage", Said.of("stage/not-open").word("stage", "stage-" + item.stage().word())
+                    .count("weeks", stages.weeks()).word("start", "stage-" + stages.start().word()), Source.HOUSE));
         }
         return reasons;
     }

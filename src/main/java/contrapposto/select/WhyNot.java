@@ -2,6 +2,7 @@ package contrapposto.select;
 
 import contrapposto.assess.Reason;
 import contrapposto.assess.Reason.Source;
+import contrapposto.wording.Said;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -33,11 +34,9 @@ final class WhyNot {
                 best = other;
             }
         }
-        return best.map(other -> Reason.of("not-chosen", other.without().map(w -> "in place of " + w.id() + " it would cost ")
-                        .orElse("added to the plan it would cost ")
-                        + scale.decides(other.amounts(), found.amounts()).words(), Source.SOLVED))
-                .orElse(Reason.of("not-chosen", "it does not fit beside what the coach asked for: minutes, exercises a session or "
-                        + "two-sided lifts", Source.SOLVED));
+        return best.map(other -> Reason.of("not-chosen", other.without().map(w -> Said.of("not-chosen/in-place").exercise("exercise", w.id()))
+                        .orElse(Said.of("not-chosen/added")).word("goal", "goal-" + scale.decides(other.amounts(), found.amounts()).word()), Source.SOLVED))
+                .orElse(Reason.of("not-chosen", Said.of("not-chosen/no-room"), Source.SOLVED));
     }
 
     private List<Optional<Item>> places() {

@@ -2,9 +2,9 @@ package contrapposto.select;
 
 import contrapposto.assess.Reason;
 import contrapposto.assess.Reason.Source;
-import contrapposto.catalogue.Muscle;
 import contrapposto.quantity.Side;
 import contrapposto.setup.SetUps;
+import contrapposto.wording.Said;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -21,36 +21,29 @@ final class WhyThis {
     List<Reason> of(Item item) {
         var reasons = new ArrayList<Reason>();
         if (item.pinned()) {
-            reasons.add(Reason.of("included", "asked for or tested by the coach", Source.COACH));
+            reasons.add(Reason.of("included", Said.of("included"), Source.COACH));
         }
         for (var side : Side.values()) {
             var covered = setUps.assessed().target(side).muscles().stream().filter(item.on(side)::containsKey)
-                    .map(m -> words(m) + (item.on(side).get(m) < 2 ? " (indirectly)" : "")).toList();
+                    .map(m -> Said.of(item.on(side).get(m) < 2 ? "covers/indirectly" : "covers/directly").word("muscle", m.word())).toList();
             if (!covered.isEmpty()) {
-                reasons.add(Reason.of("covers", "wanted on the " + side.word() + " side and trained: "
-                        + String.join(", ", covered), Source.PRACTICE));
+                reasons.add(Reason.of("covers", Said.of("covers").side("side", side).listed("muscles", covered), Source.PRACTICE));
             }
         }
         if (item.turning()) {
-            setUps.assessed().landing().ifPresent(to -> reasons.add(Reason.of("turns", "it practises turning to the "
-                    + to.word(), Source.PRACTICE)));
+            setUps.assessed().landing().ifPresent(to -> reasons.add(Reason.of("turns", Said.of("turns").side("side", to),
+                    Source.PRACTICE)));
         }
         if (item.twoSided()) {
-            reasons.add(Reason.of("two-sided", "the one two-sided lift that is kept: more force, less movement from side to side, "
-                    + "so it is rationed while movement is the goal", Source.PRACTICE));
+            reasons.add(Reason.of("two-sided", Said.of("two-sided"), Source.PRACTICE));
         }
         if (item.window().first() > 1) {
-            reasons.add(Reason.of("stage", "it comes in with the " + item.stage().word() + " stage in week "
-                    + item.window().first(), Source.HOUSE));
+            reasons.add(Reason.of("stage", Said.of("stage/comes-in").word("stage", "stage-" + item.stage().word())
+                    .count("week", item.window().first()), Source.HOUSE));
         }
         if (item.window().last() < stages.weeks()) {
-            reasons.add(Reason.of("stage", "it ends in week " + item.window().last()
-                    + "; then standing work takes over", Source.HOUSE));
+            reasons.add(Reason.of("stage", Said.of("stage/ends").count("week", item.window().last()), Source.HOUSE));
         }
         return List.copyOf(reasons);
-    }
-
-    private static String words(Muscle muscle) {
-        return muscle.word().replace('-', ' ');
     }
 }

@@ -7,6 +7,7 @@ import contrapposto.catalogue.Family.Toward;
 import contrapposto.catalogue.Muscle;
 import contrapposto.catalogue.Phase;
 import contrapposto.quantity.Side;
+import contrapposto.wording.Said;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -33,31 +34,28 @@ final class Argument {
         var reasons = new ArrayList<Reason>();
         var setUp = best.setUp();
         if (q.fixedByCoach()) {
-            reasons.add(Reason.of("coach-set-up", "the coach's own set-up, solved and checked like any other", Source.COACH));
+            reasons.add(Reason.of("coach-set-up", Said.of("coach-set-up/solved"), Source.COACH));
         }
         raise(best, field).ifPresent(reasons::add);
         if (setUp.heelWedge().metres() > 0) {
-            reasons.add(Reason.of("heel-wedge", Wording.cm(setUp.heelWedge().metres()) + " under the " + q.side().word()
-                    + " heel to bring the pressure there: a rule of practice, not a solved effect", Source.PRACTICE));
+            reasons.add(Reason.of("heel-wedge", Said.of("heel-wedge").length("height", setUp.heelWedge().metres()).side("side", q.side()),
+                    Source.PRACTICE));
         }
         if (q.staggered() && setUp.frontFoot().map(Side::other).equals(q.target().turnTo()) && setUp.frontFoot().isPresent()) {
             var ahead = setUp.frontFoot().get();
-            reasons.add(Reason.of("stagger", "the " + ahead.word() + " foot ahead carries its half of the pelvis forward: the "
-                    + "pelvis turns " + ahead.other().word() + ", as it is to learn", Source.PRACTICE));
+            reasons.add(Reason.of("stagger", Said.of("stagger").side("ahead", ahead).side("turn", ahead.other()), Source.PRACTICE));
         }
         if (setUp.hipShift()) {
-            reasons.add(Reason.of("hip-shift", "the pelvis shifts forward and across over the " + q.side().word()
-                    + " foot, which strengthens the turn to the " + q.side().word(), Source.PRACTICE));
+            reasons.add(Reason.of("hip-shift", Said.of("hip-shift").side("side", q.side()), Source.PRACTICE));
         }
         if (setUp.handSupport() != SetUp.Support.NONE) {
-            reasons.add(Reason.of("hand-support", "one hand on the " + setUp.handSupport().name()
-                    .toLowerCase(Locale.ROOT) + ": balance comes first", Source.PRACTICE));
+            reasons.add(Reason.of("hand-support", Said.of("hand-support/first").word("support", word(setUp.handSupport())), Source.PRACTICE));
         }
         muscles(best).ifPresent(reasons::add);
         if (q.symmetric()) {
-            reasons.add(Reason.of("symmetric", "one symmetric set-up serves both sides at once", Source.PRACTICE));
+            reasons.add(Reason.of("symmetric", Said.of("symmetric"), Source.PRACTICE));
         } else if (q.target().turnTo().isEmpty()) {
-            reasons.add(Reason.of("square", "the pelvis is square: both sides get the same set-up, mirrored", Source.PRACTICE));
+            reasons.add(Reason.of("square", Said.of("square"), Source.PRACTICE));
         }
         return List.copyOf(reasons);
     }
@@ -69,58 +67,49 @@ final class Argument {
         turn(held).ifPresent(reasons::add);
         sameSide(held).ifPresent(reasons::add);
         if (!Double.isNaN(held.mechanics().lineOfPull()) && q.family().levers().slopeTo() > 0) {
-            reasons.add(Reason.of("line-of-pull", "the line of pull slopes down by "
-                    + Math.round(held.mechanics().lineOfPull()) + "° (wanted "
-                    + Math.round(q.family().levers().slopeFrom()) + " to " + Math.round(q.family().levers().slopeTo())
-                    + "°) with the pulley at " + Wording.cm(held.setUp().pulley().metres()) + ", "
-                    + Wording.cm(held.setUp().pulleyDistance()) + " away", Source.SOLVED));
+            reasons.add(Reason.of("line-of-pull", Said.of("line-of-pull").degrees("slope", held.mechanics().lineOfPull())
+                    .degrees("from", q.family().levers().slopeFrom()).degrees("to", q.family().levers().slopeTo())
+                    .length("pulley", held.setUp().pulley().metres()).length("away", held.setUp().pulleyDistance()), Source.SOLVED));
         }
         return List.copyOf(reasons);
     }
 
     private Optional<Reason> phase(Mechanics m) {
         return judge.phase(m).map(phase -> {
-            String found = "at the working depth the " + q.side().word() + " shin is at " + Wording.degrees(m.shinWorking())
-                    + ", at the start at " + Wording.degrees(m.shinStart()) + share(m);
-            String said = q.target().phases().size() != 1 ? found + ": " + words(phase)
-                    + " stance; the pelvis is square, so either will do"
-                    : "the " + q.side().word() + " side is to train " + words(q.target().phases().getFirst()) + " stance, "
-                    + wantedShin() + ": " + found + fallsShort(m);
-            return Reason.of("stance-phase", said, Source.SOLVED);
+            boolean shared = !Double.isNaN(m.leftShare());
+            var shin = Said.of(shared ? "stance-phase/found-and-share" : "stance-phase/found").side("side", q.side())
+                    .signedDegrees("working", m.shinWorking(), 0).signedDegrees("start", m.shinStart(), 0);
+            var found = shared ? shin.percent("share", workingShare(m), 0) : shin;
+            return Reason.of("stance-phase", q.target().phases().size() != 1
+                    ? Said.of("stance-phase/square").said("found", found).word("phase", word(phase))
+                    : shortOf(m, Said.of("stance-phase/wanted").side("side", q.side()).word("phase", word(q.target().phases().getFirst()))
+                    .said("wanted", wantedShin()).said("found", found)), Source.SOLVED);
         });
     }
 
-    private static String words(Phase phase) {
-        return switch (phase) {
-            case EARLY_TO_MID -> "early to mid";
-            case MID_TO_LATE -> "mid to late";
-        };
+    private static String word(Enum<?> constant) {
+        return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
-    private String wantedShin() {
-        long vertical = Math.round(q.rules().shinVertical());
+    private Said wantedShin() {
+        double vertical = q.rules().shinVertical();
         if (q.hinges()) {
-            return "told in a hinge by the pressure, which is kept under the "
-                    + Posing.zone(q).name().toLowerCase(Locale.ROOT).replace('_', ' ');
+            return Said.of("shin/hinge").word("zone", word(Posing.zone(q)));
         }
         return switch (q.target().phases().getFirst()) {
-            case EARLY_TO_MID -> "shin about vertical (within " + vertical + "°)";
-            case MID_TO_LATE -> "shin tilted forward (over " + 2 * vertical + "°)";
+            case EARLY_TO_MID -> Said.of("shin/vertical").degrees("within", vertical);
+            case MID_TO_LATE -> Said.of("shin/forward").degrees("over", 2 * vertical);
         };
     }
 
-    private String fallsShort(Mechanics m) {
+    /** The statement, with how far the shin is off what is wanted where it is. */
+    private Said shortOf(Mechanics m, Said said) {
         double vertical = q.rules().shinVertical();
         double off = q.hinges() ? 0 : switch (q.target().phases().getFirst()) {
             case EARLY_TO_MID -> Math.abs(m.shinWorking()) - vertical;
             case MID_TO_LATE -> 2 * vertical - m.shinWorking();
         };
-        return off <= 0 ? "" : "; " + Wording.plainDegrees(off) + " off what is wanted";
-    }
-
-    private String share(Mechanics m) {
-        return Double.isNaN(m.leftShare()) ? "" : ", and that leg takes " + Wording.percent(workingShare(m))
-                + " of the weight on the feet";
+        return off <= 0 ? said : Said.of("stance-phase/short").said("said", said).degrees("off", off);
     }
 
     private double workingShare(Mechanics m) {
@@ -134,17 +123,14 @@ final class Argument {
         if (!front && s.rearRaise().metres() == 0) {
             return Optional.empty();
         }
-        String what = Wording.cm(front ? s.frontRaise().metres() : s.rearRaise().metres()) + " under the "
-                + (front ? "front" : "rear") + " foot";
         var flat = field.stream().filter(t -> t.setUp().frontRaise().metres() == 0 && t.setUp().rearRaise().metres() == 0
                 && t.setUp().loadHand().equals(s.loadHand()) && t.setUp().handSupport() == s.handSupport()
                 && t.setUp().implement() == s.implement()).findFirst();
-        String effect = flat.map(f -> " takes the shin from " + Wording.degrees(f.mechanics().shinWorking()) + " (best on flat feet) to "
-                + Wording.degrees(best.mechanics().shinWorking()) + " and the weight on the working leg from "
-                + Wording.percent(workingShare(f.mechanics())) + " to " + Wording.percent(workingShare(best.mechanics()))
-                + ", solved with " + Wording.kg(best.held().load())).orElse(" is the best of the heights there are");
-        return Optional.of(new Reason(front ? "front-raise" : "rear-raise", what + effect, Source.SOLVED,
-                front ? "" : "D3.1"));
+        var said = flat.map(f -> Said.of("raise/effect").signedDegrees("shin-flat", f.mechanics().shinWorking(), 0)
+                .signedDegrees("shin", best.mechanics().shinWorking(), 0).percent("share-flat", workingShare(f.mechanics()), 0)
+                .percent("share", workingShare(best.mechanics()), 0).mass("load", best.held().load())).orElse(Said.of("raise/best"))
+                .length("height", front ? s.frontRaise().metres() : s.rearRaise().metres()).word("foot", front ? "front" : "rear");
+        return Optional.of(new Reason(front ? "front-raise" : "rear-raise", said, Source.SOLVED, front ? "" : "D3.1"));
     }
 
     private Optional<Reason> turn(Trial.Held held) {
@@ -156,15 +142,12 @@ final class Argument {
         }
         Side turned = moment > 0 ? Side.LEFT : Side.RIGHT;
         if (q.family().turn().toward() == Toward.BY_LOAD_HAND || q.family().turn().carried()) {
-            return Optional.of(new Reason("load-hand", Wording.kg(held.load()) + " in the " + hand.get().word()
-                    + " hand is expected to turn the trunk " + turned.word() + " (" + Wording.moment(moment) + " about the trunk at "
-                    + Math.round(held.mechanics().trunkLean()) + "° of lean)"
-                    + (turned == q.target().turnTo().get() ? ", toward the landing side; expected, not proved" : ""),
-                    Source.EXPECTED, "D3.12"));
+            return Optional.of(new Reason("load-hand", Said.of(turned == q.target().turnTo().get() ? "load-hand/toward" : "load-hand/expected")
+                    .mass("load", held.load()).side("hand", hand.get()).side("turn", turned).moment("moment", moment)
+                    .degrees("lean", held.mechanics().trunkLean()), Source.EXPECTED, "D3.12"));
         }
-        return Optional.of(Reason.of("load-hand", "the pull turns the trunk " + turned.word() + " with "
-                + Wording.moment(moment) + " at " + Wording.kg(held.load()) + "; turning " + q.target().turnTo().get().word()
-                + " against it is the work", Source.SOLVED));
+        return Optional.of(Reason.of("load-hand", Said.of("load-hand/against").side("turn", turned).moment("moment", moment)
+                .mass("load", held.load()).side("against", q.target().turnTo().get()), Source.SOLVED));
     }
 
     /** The price of a weight on the working side, said openly. */
@@ -173,84 +156,75 @@ final class Argument {
             return Optional.empty();
         }
         double spared = held.load() * GRAVITY * q.person().segments().shoulderSpacing() / 2;
-        return Optional.of(new Reason("same-side-weight", "held on the working side it spares the side muscles of that hip about "
-                + Wording.moment(spared) + ": a price, paid for the turn", Source.EXPECTED, "H1.9"));
+        return Optional.of(new Reason("same-side-weight", Said.of("same-side-weight").moment("moment", spared), Source.EXPECTED, "H1.9"));
     }
 
     private Optional<Reason> muscles(Tried best) {
         var trained = TrainedMuscles.of(q.family().muscles(), judge.phase(best.mechanics()));
-        var wanted = q.target().muscles().stream().filter(trained::containsKey).map(Argument::plain).toList();
+        var wanted = q.target().muscles().stream().filter(trained::containsKey).map(Muscle::word).toList();
         return wanted.isEmpty() || q.symmetric() ? Optional.empty()
-                : Optional.of(Reason.of("muscles", "of the muscles wanted on the " + q.side().word() + " side it trains "
-                + String.join(", ", wanted), Source.PRACTICE));
-    }
-
-    private static String plain(Muscle muscle) {
-        return muscle.word().replace('-', ' ');
+                : Optional.of(Reason.of("muscles", Said.of("muscles").side("side", q.side()).words("muscles", wanted), Source.PRACTICE));
     }
 
     SolvedSetUp.RunnerUp runnerUp(Tried best, Tried next) {
         var lostOn = next.judgement().decidedBy(best.judgement());
-        return new SolvedSetUp.RunnerUp(next.setUp(), describe(next), lostOn.words() + detail(lostOn, best, next));
+        return new SolvedSetUp.RunnerUp(next.setUp(), describe(next), lost(lostOn, best, next));
     }
 
-    private String detail(Criterion criterion, Tried best, Tried next) {
+    /** The criterion that decided, with the two values where they tell something. */
+    private Said lost(Criterion criterion, Tried best, Tried next) {
+        var plain = Said.of("lost-on/" + word(criterion));
         return switch (criterion) {
-            case PHASE -> ": its shin would be at " + Wording.fineDegrees(next.mechanics().shinWorking()) + ", not "
-                    + Wording.fineDegrees(best.mechanics().shinWorking());
-            case WEIGHT -> ": the leg would take " + Wording.percent(workingShare(next.mechanics())) + ", not "
-                    + Wording.percent(workingShare(best.mechanics()));
+            case PHASE -> plain.signedDegrees("next", next.mechanics().shinWorking(), 1).signedDegrees("best", best.mechanics().shinWorking(), 1);
+            case WEIGHT -> plain.percent("next", workingShare(next.mechanics()), 0).percent("best", workingShare(best.mechanics()), 0);
             case TURN -> next.mechanics().turnMoment() * best.mechanics().turnMoment() < 0
-                    ? ": the weight would turn the trunk the other way (" + Wording.moment(next.mechanics().turnMoment()) + ")" : "";
-            case LINE -> ": the line would slope by " + Math.round(next.mechanics().lineOfPull()) + "°";
-            case THINGS -> ": " + next.setUp().things() + ", not " + best.setUp().things();
-            case STEADINESS -> Double.isNaN(best.setUp().stance()) ? "" : ": it would need a stance of "
-                    + Wording.cm(next.setUp().stance()) + ", not " + Wording.cm(best.setUp().stance());
-            case SAFETY, PRESSURE, MUSCLES, LOAD, ORDER -> "";
+                    ? Said.of("lost-on/turn-other-way").moment("moment", next.mechanics().turnMoment()) : plain;
+            case LINE -> plain.degrees("slope", next.mechanics().lineOfPull());
+            case THINGS -> plain.count("next", next.setUp().things()).count("best", best.setUp().things());
+            case STEADINESS -> Double.isNaN(best.setUp().stance()) ? plain : Said.of("lost-on/steadiness-stance")
+                    .length("next", next.setUp().stance()).length("best", best.setUp().stance());
+            case SAFETY, PRESSURE, MUSCLES, LOAD, ORDER -> plain;
         };
     }
 
     /** A set-up in a few words. */
-    private String describe(Tried tried) {
+    private static Said describe(Tried tried) {
         var s = tried.setUp();
-        var words = new ArrayList<String>();
+        var words = new ArrayList<Said>();
         if (s.frontRaise().metres() > 0) {
-            words.add("front foot on " + Wording.cm(s.frontRaise().metres()));
+            words.add(Said.of("set-up/front-raise").length("height", s.frontRaise().metres()));
         }
         if (s.rearRaise().metres() > 0) {
-            words.add("rear foot on " + Wording.cm(s.rearRaise().metres()));
+            words.add(Said.of("set-up/rear-raise").length("height", s.rearRaise().metres()));
         }
         if (s.raise().metres() > 0) {
-            words.add("raised by " + Wording.cm(s.raise().metres()));
+            words.add(Said.of("set-up/raise").length("height", s.raise().metres()));
         }
         if (words.isEmpty() && s.frontFoot().isPresent()) {
-            words.add(s.frontFoot().get().word() + " foot ahead, flat");
+            words.add(Said.of("set-up/flat").side("ahead", s.frontFoot().get()));
         }
-        s.wedgeFoot().ifPresent(foot -> words.add(Wording.cm(s.heelWedge().metres()) + " under the " + foot.word() + " heel"));
-        words.add(s.count() == 0 ? "no weight" : s.loadHand().map(h -> "weight in the " + h.word() + " hand")
-                .orElse(s.eachHand() ? "a weight in each hand" : "one weight in both hands"));
+        s.wedgeFoot().ifPresent(foot -> words.add(Said.of("set-up/wedge").length("height", s.heelWedge().metres()).side("side", foot)));
+        words.add(s.count() == 0 ? Said.of("set-up/no-weight") : s.loadHand().map(h -> Said.of("set-up/one-hand").side("hand", h))
+                .orElse(Said.of(s.eachHand() ? "set-up/each-hand" : "set-up/both-hands")));
         if (s.handSupport() != SetUp.Support.NONE) {
-            words.add("a hand on the " + s.handSupport().name().toLowerCase(Locale.ROOT));
+            words.add(Said.of("set-up/support").word("support", word(s.handSupport())));
         }
         if (s.pulley().metres() > 0) {
-            words.add("pulley at " + Wording.cm(s.pulley().metres()));
+            words.add(Said.of("set-up/pulley").length("height", s.pulley().metres()));
         }
-        return String.join(", ", words);
+        return Said.of("set-up/parts").listed("parts", words);
     }
 
     /** What a thing that is missing would do for this person. */
-    String lack(String thing, Tried best, Tried richer, Criterion decisive) {
-        String gain = switch (decisive) {
-            case PHASE -> " would take the shin from " + Wording.degrees(best.mechanics().shinWorking()) + " to "
-                    + Wording.degrees(richer.mechanics().shinWorking());
-            case WEIGHT -> " would change the weight on the working leg from "
-                    + Wording.percent(workingShare(best.mechanics())) + " to " + Wording.percent(workingShare(richer.mechanics()));
-            case TURN -> " would help the turn";
-            case PRESSURE -> " would bring the pressure to the heel";
-            case LOAD -> " would load it";
-            case SAFETY -> " would make it safer";
-            case LINE, MUSCLES, STEADINESS, THINGS, ORDER -> " would make it better";
+    Said lack(Said thing, Tried best, Tried richer, Criterion decisive) {
+        var gain = switch (decisive) {
+            case PHASE -> Said.of("lack/phase").signedDegrees("from", best.mechanics().shinWorking(), 0)
+                    .signedDegrees("to", richer.mechanics().shinWorking(), 0);
+            case WEIGHT -> Said.of("lack/weight").percent("from", workingShare(best.mechanics()), 0)
+                    .percent("to", workingShare(richer.mechanics()), 0);
+            case TURN, PRESSURE, LOAD, SAFETY -> Said.of("lack/" + word(decisive));
+            case LINE, MUSCLES, STEADINESS, THINGS, ORDER -> Said.of("lack/better");
         };
-        return thing + gain;
+        return gain.said("thing", thing);
     }
 }

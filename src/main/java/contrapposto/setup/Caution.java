@@ -4,6 +4,7 @@ import contrapposto.assess.Assessed.Limit;
 import contrapposto.assess.Reason;
 import contrapposto.assess.Reason.Source;
 import contrapposto.catalogue.Family.BaseKind;
+import contrapposto.wording.Said;
 import java.util.Optional;
 
 /**
@@ -20,12 +21,12 @@ final class Caution {
         boolean careful = q.assessed().cautious()
                 || q.restraints().verdict().contains(Limit.HAND_SUPPORT_FOR_REAR_RAISE);
         if (careful && !hand && setUp.rearRaise().metres() > 0) {
-            return Optional.of(Reason.of("hand-support", "the rear foot is raised only with a hand on something steady",
+            return Optional.of(Reason.of("hand-support", Said.of("hand-support/rear-raise"),
                     Source.PRACTICE));
         }
         boolean unsteady = q.family().base() == BaseKind.ONE_LEG || q.family().steadiness() >= UNSTEADY;
         return q.assessed().cautious() && !hand && unsteady
-                ? Optional.of(Reason.of("hand-support", "balancing on one leg needs a hand on something steady", Source.PRACTICE))
+                ? Optional.of(Reason.of("hand-support", Said.of("hand-support/one-leg"), Source.PRACTICE))
                 : Optional.empty();
     }
 }

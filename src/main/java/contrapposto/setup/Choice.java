@@ -8,6 +8,7 @@ import contrapposto.check.CheckedSpec.Equipment;
 import contrapposto.catalogue.Family.Ribs;
 import contrapposto.catalogue.Family.Toward;
 import contrapposto.quantity.Side;
+import contrapposto.wording.Said;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -56,8 +57,7 @@ final class Choice {
     private Answer withoutWish(List<Reason> why) {
         var free = new Choice(q.withoutWish(), solver);
         var field = free.field();
-        var notes = why.stream().map(r -> Reason.of("coach-set-up", "the set-up asked for is not possible: " + r.because()
-                + "; this one stands in", Source.COACH)).toList();
+        var notes = why.stream().map(r -> Reason.of("coach-set-up", Said.of("coach-set-up/not-possible").said("why", r.said()), Source.COACH)).toList();
         return field.ranked().isEmpty() ? new Answer(Optional.empty(), Reason.all(notes, field.refusals()))
                 : new Answer(Optional.of(free.solved(field, notes)), List.of());
     }
@@ -71,12 +71,11 @@ final class Choice {
         }
         var ribs = q.family().ribs();
         if (q.target().ribs() != Ribs.NEITHER && ribs != Ribs.NEITHER && ribs != q.target().ribs()) {
-            return Optional.of(Reason.of("ribs", "on the " + q.side().word() + " side it would open the ribs at the "
-                    + (ribs == Ribs.OPENS_BACK ? "back" : "front") + ", which already move more", Source.PRACTICE));
+            return Optional.of(Reason.of("ribs", Said.of("ribs").side("side", q.side()).word("where", ribs == Ribs.OPENS_BACK ? "back" : "front"),
+                    Source.PRACTICE));
         }
         return turnsTo().filter(to -> q.target().turnTo().filter(want -> want != to).isPresent())
-                .map(to -> Reason.of("turn", "with the " + q.side().word() + " side working it would turn you " + to.word()
-                        + ", the way you already turn", Source.PRACTICE));
+                .map(to -> Reason.of("turn", Said.of("turn/working-side").side("side", q.side()).side("turn", to), Source.PRACTICE));
     }
 
     /** The side that doing the family turns the trunk to, where that does not hang on the weight. */
@@ -93,9 +92,8 @@ final class Choice {
         var refusals = new ArrayList<Reason>();
         var candidates = Candidates.of(q);
         if (candidates.isEmpty()) {
-            refusals.add(Reason.of("equipment", "there is nothing to load it with: "
-                    + String.join(", ", q.family().levers().implement().stream().map(i -> i.word()).toList()),
-                    Source.PRACTICE));
+            refusals.add(Reason.of("equipment", Said.of("equipment/no-load").words("implements",
+                    q.family().levers().implement().stream().map(i -> i.word()).toList()), Source.PRACTICE));
         }
         var promised = new TreeMap<Judge.Promise, List<SetUp>>();
         for (var candidate : candidates) {
@@ -114,18 +112,17 @@ final class Choice {
 
     private Optional<Reason> against(SetUp candidate) {
         return q.restraints().against(q.family(), candidate, q.side()).or(() -> Caution.against(q, candidate))
-                .or(() -> judge.staggersWrongWay(candidate) && !q.fixedByCoach() ? Optional.of(Reason.of("turn", "with the "
-                        + q.side().word() + " foot ahead the stagger would turn the pelvis the way it already turns",
-                        Source.PRACTICE)) : Optional.empty());
+                .or(() -> judge.staggersWrongWay(candidate) && !q.fixedByCoach() ? Optional.of(Reason.of("turn",
+                        Said.of("turn/stagger").side("ahead", candidate.frontFoot()), Source.PRACTICE)) : Optional.empty());
     }
 
     private void tryOut(SetUp candidate, int order, List<Tried> tried, List<Reason> refusals) {
         switch (fitting.fit(candidate)) {
             case Trial.Held held when !q.fixedByCoach() && judge.turnsWrongWay(held) -> refusals.add(Reason.of("turn",
-                    "it would turn you the way you already turn", Source.EXPECTED));
+                    Said.of("turn/same-way"), Source.EXPECTED));
             case Trial.Held held -> tried.add(new Tried(held, judge.judge(held, order)));
             case Trial.Unheld(var constraint, var by, var unit) ->
-                    refusals.add(Reason.of("pose", "no pose holds it: " + constraint, Source.SOLVED));
+                    refusals.add(Reason.of("pose", Said.of("pose").text("constraint", constraint), Source.SOLVED));
         }
     }
 
@@ -143,12 +140,12 @@ final class Choice {
     }
 
     /** What more gear would do, tried on this person: the one thing that would make the best set-up. */
-    private Optional<String> lacks(Tried best) {
+    private Optional<Said> lacks(Tried best) {
         if (q.fixedByCoach()) {
             return Optional.empty();
         }
         Optional<Tried> most = Optional.empty();
-        Optional<String> said = Optional.empty();
+        Optional<Said> said = Optional.empty();
         for (var thing : Gear.helpful(q.equipment(), q.stature())) {
             var richer = new Choice(q.with(thing.equipment()), solver).field().ranked().stream().findFirst();
             if (richer.isPresent() && gains(richer.get(), best) && (most.isEmpty() || gains(richer.get(), most.get()))) {

@@ -7,6 +7,7 @@ import contrapposto.catalogue.Implement;
 import contrapposto.check.CheckedSpec.Equipment;
 import contrapposto.quantity.Length;
 import contrapposto.quantity.Mass;
+import contrapposto.wording.Said;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -47,12 +48,10 @@ record Gear(Equipment equipment, double stature) {
     /** What the family cannot be done without and the client has not. */
     Optional<Reason> missing(Family family) {
         return family.levers().needs().stream().sorted().filter(word -> !has(word)).findFirst()
-                .map(word -> Reason.of("equipment", "needs a " + word + ", which is not among the equipment",
-                        Source.PRACTICE))
+                .map(word -> Reason.of("equipment", Said.of("equipment/needs").word("thing", word), Source.PRACTICE))
                 .or(() -> needsRaise(family) && raises(family).isEmpty()
-                        ? Optional.of(Reason.of("equipment", "needs a box or bench between "
-                                + Wording.cm(family.levers().raise().from()) + " and "
-                                + Wording.cm(family.levers().raise().to()) + " high", Source.PRACTICE))
+                        ? Optional.of(Reason.of("equipment", Said.of("equipment/raise").length("from", family.levers().raise().from())
+                                .length("to", family.levers().raise().to()), Source.PRACTICE))
                         : Optional.empty());
     }
 
@@ -100,27 +99,27 @@ record Gear(Equipment equipment, double stature) {
     }
 
     /** Something that could be fetched, and the equipment with it added. */
-    record Thing(String words, Equipment equipment) { }
+    record Thing(Said words, Equipment equipment) { }
 
     /** Small things that are wholly missing, in the order in which they are suggested. */
     static List<Thing> helpful(Equipment e, double stature) {
         var gear = new Gear(e, stature);
         var things = new ArrayList<Thing>();
         if (gear.frontRaises().isEmpty()) {
-            things.add(new Thing("a step 10 to 15 cm high", with(e, List.of(Length.ofCentimetres(10),
+            things.add(new Thing(Said.of("thing/step").length("from", 0.10).length("to", 0.15), with(e, List.of(Length.ofCentimetres(10),
                     Length.ofCentimetres(15)), e.bench(), e.wedges(), e.dumbbells())));
         }
         if (gear.raises(LACES_FROM, REAR_RAISE_MOST * stature).isEmpty()) {
             var seat = Length.ofCentimetres(5 * StrictMath.floor(REAR_RAISE_MOST * stature * 100 / 5));
-            things.add(new Thing("a bench or box about " + Wording.cm(seat.metres()) + " high",
+            things.add(new Thing(Said.of("thing/bench").length("height", seat.metres()),
                     with(e, e.boxes(), Optional.of(seat), e.wedges(), e.dumbbells())));
         }
         if (e.wedges().isEmpty()) {
-            things.add(new Thing("a wedge 2 to 3 cm high", with(e, e.boxes(), e.bench(),
+            things.add(new Thing(Said.of("thing/wedge").length("from", 0.02).length("to", 0.03), with(e, e.boxes(), e.bench(),
                     List.of(Length.ofCentimetres(2.5)), e.dumbbells())));
         }
         if (e.dumbbells().isEmpty() && e.kettlebells().isEmpty()) {
-            things.add(new Thing("a dumbbell", with(e, e.boxes(), e.bench(), e.wedges(), List.of(new Mass(8)))));
+            things.add(new Thing(Said.of("thing/dumbbell"), with(e, e.boxes(), e.bench(), e.wedges(), List.of(new Mass(8)))));
         }
         return List.copyOf(things);
     }

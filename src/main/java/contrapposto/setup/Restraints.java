@@ -13,6 +13,7 @@ import contrapposto.check.CheckedSpec;
 import contrapposto.check.CheckedSpec.Restriction;
 import contrapposto.quantity.Side;
 import contrapposto.quantity.Sided;
+import contrapposto.wording.Said;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
@@ -85,15 +86,13 @@ record Restraints(List<Restrained> active, Set<Limit> verdict, Sided<JointLimits
     /** Why this set-up is not for this person, if so. */
     Optional<Reason> against(Family family, SetUp setUp, Side working) {
         if (verdict.contains(Limit.NO_SUPINE) && family.tags().contains(RestrictionTag.SUPINE.word())) {
-            return Optional.of(Reason.of("screening-limit", "the screening answers rule out lying on the back",
-                    Source.PRACTICE));
+            return Optional.of(Reason.of("screening-limit", Said.of("screening-limit/supine"), Source.PRACTICE));
         }
         if (verdict.contains(Limit.NO_IMPACT) && family.impact()) {
-            return Optional.of(Reason.of("screening-limit", "the screening answers rule out impact", Source.PRACTICE));
+            return Optional.of(Reason.of("screening-limit", Said.of("screening-limit/impact"), Source.PRACTICE));
         }
         if (verdict.contains(Limit.NO_BREATH_HOLD) && family.tags().contains(RestrictionTag.BREATH_HOLD.word())) {
-            return Optional.of(Reason.of("screening-limit", "the screening answers rule out what tempts to hold the breath",
-                    Source.PRACTICE));
+            return Optional.of(Reason.of("screening-limit", Said.of("screening-limit/breath"), Source.PRACTICE));
         }
         return active.stream().flatMap(r -> switch (r.restriction()) {
             case Restriction.Avoid avoid when hits(avoid, family, setUp, working) -> Optional.of(r.why()).stream();

@@ -8,6 +8,7 @@ import contrapposto.catalogue.Family;
 import contrapposto.catalogue.Muscle;
 import contrapposto.catalogue.Phase;
 import contrapposto.quantity.Side;
+import contrapposto.wording.Said;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -27,7 +28,7 @@ import java.util.Optional;
  */
 public record SolvedSetUp(Family family, Side side, Role role, SetUp setUp, PoseProblem problem, SolvedPose pose,
                           Optional<Phase> phase, Map<Muscle, Double> muscles, Map<Muscle, Double> otherSideMuscles,
-                          List<Reason> reasons, Optional<RunnerUp> runnerUp, Optional<String> lacks, boolean byCoach) {
-    /** @param lostOn the criterion that decided, in words */
-    public record RunnerUp(SetUp setUp, String summary, String lostOn) { }
+                          List<Reason> reasons, Optional<RunnerUp> runnerUp, Optional<Said> lacks, boolean byCoach) {
+    /** @param lostOn the criterion that decided */
+    public record RunnerUp(SetUp setUp, Said summary, Said lostOn) { }
 }

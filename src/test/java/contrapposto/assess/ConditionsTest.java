@@ -141,7 +141,7 @@ class ConditionsTest {
         for (var row : ConditionTable.ROWS) {
             var first = ConditionTable.ROWS.stream().filter(r -> r.kind() == row.kind() && r.where().equals(row.where())
                     && r.before() >= row.before()).findFirst().orElseThrow();
-            assertEquals(row, first, "hidden by another: " + row.because());
+            assertEquals(row, first, "hidden by another: " + row.because().key());
             assertEquals(row.where().isEmpty(), row.kind().equals(Kind.PREGNANCY) || row.kind() == Kind.BIRTH
                     || row.kind() == Kind.CAESAREAN_BIRTH || row.kind() == Kind.OSTEOPOROSIS || row.kind() == Kind.HIGH_BLOOD_PRESSURE);
         }

@@ -177,7 +177,7 @@ class ConsoleTest {
         Files.writeString(here.resolve("ex.yaml"), WITHHELD);
         assertEquals(Console.PARTLY, run("explain", "ex.yaml"));
         assertTrue(said(out).contains("landing side left, drive side right"), said(out));
-        assertTrue(said(out).contains("chest-pain: yes"), said(out));
+        assertTrue(said(out).contains("chest pain: yes"), said(out));
     }
 
     @Test

@@ -32,6 +32,7 @@ import contrapposto.quantity.Side;
 import contrapposto.quantity.Sided;
 import contrapposto.setup.SetUp;
 import contrapposto.setup.SolvedSetUp;
+import contrapposto.wording.Said;
 import java.time.DayOfWeek;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -70,7 +71,7 @@ public final class Plans {
                 Stage.STANDING)).toList();
         var exercises = List.of(
                 new Plan.Exercise(1, "split-squat", new Sided.Each<>(side(Side.LEFT, Role.LANDING, 0.15, 0, 8), side(Side.RIGHT, Role.DRIVE, 0, 0.30, 10)),
-                        "step-up", List.of(Reason.of("stage", "the standing stage asks for a split stance", Source.PRACTICE))),
+                        "step-up", List.of(Reason.of("stage", Said.of("stage/ends").count("week", 4), Source.PRACTICE))),
                 new Plan.Exercise(2, "high-to-low-press", new Sided.Only<>(Side.RIGHT, press()), "triceps-extension", List.of()),
                 new Plan.Exercise(3, "supported-curl", new Sided.Only<>(Side.LEFT, curl()), "one-arm-row", List.of()),
                 new Plan.Exercise(4, "goblet-squat", new Sided.Whole<>(squat()), "box-bridge", List.of()));
@@ -83,8 +84,8 @@ public final class Plans {
         volume.put(Muscle.GLUTEUS_MAXIMUS, new Plan.LeftRight(6, 9));
         volume.put(Muscle.HAMSTRINGS, new Plan.LeftRight(7.5, 4));
         return new Plan(assessed, CATALOGUE, Side.LEFT, Specs.START.plusWeeks(WEEKS + 4).minusDays(1), weeks, exercises, days,
-                Collections.unmodifiableMap(volume), Map.of("step-up", List.of(Reason.of("minutes", "no minutes are left for it", Source.SOLVED))),
-                List.of(Reason.of("deload", "every fifth week is easy", Source.HOUSE)), List.of("biceps: 2 sets a week on the left, under 4"));
+                Collections.unmodifiableMap(volume), Map.of("step-up", List.of(Reason.of("minutes", Said.of("minutes/no-day"), Source.SOLVED))),
+                List.of(Reason.of("deload", Said.of("missed-week"), Source.HOUSE)), List.of(Said.of("volume/muscle").word("muscle", "biceps").word("side", "left").count("sets", 2)));
     }
 
     private static Plan.SidePlan side(Side side, Role role, double frontRaise, double rearRaise, double load) {
@@ -93,7 +94,7 @@ public final class Plans {
         var solved = solved("split-squat", side, role, setUp, base, new Load.InHand(Side.RIGHT, load),
                 Optional.of(side == Side.LEFT ? Phase.EARLY_TO_MID : Phase.MID_TO_LATE), side == Side.LEFT ? 0.65 : 0.20);
         return new Plan.SidePlan(solved, load, Optional.of(new Plan.Capacity("hip", 142, 180, 28, load + 1.3, "Brzycki", 0.05, 1)),
-                doses(1, 8, OptionalDouble.of(load), false), List.of(new Reason("load", "66 % of capacity; band 64 to 72 %", Source.HOUSE, "house-rules: bands")));
+                doses(1, 8, OptionalDouble.of(load), false), List.of(new Reason("load", Said.of("body-weight/only").percent("share", 0.66, 0), Source.HOUSE, "house-rules: bands")));
     }
 
     private static Plan.SidePlan press() {
@@ -147,7 +148,7 @@ public final class Plans {
         var mechanics = new SolvedPose.Mechanics(-8, 3, leftShare, leftShare, 14, 90, 93, 40, 0, 0, 4, -2, 0.05, Double.NaN, Vector3D.ZERO,
                 Vector3D.ZERO, List.of());
         return new SolvedSetUp(CATALOGUE.family(id).orElseThrow(), side, role, setUp, problem, new SolvedPose(pose, pose, mechanics, List.of()), phase,
-                Map.of(), Map.of(), List.of(Reason.of("shin", "the shin is upright at depth", Source.SOLVED)),
-                Optional.of(new SolvedSetUp.RunnerUp(setUp, "flat feet, 73 cm", "shin +22°, outside the phase wanted")), Optional.empty(), false);
+                Map.of(), Map.of(), List.of(Reason.of("shin", Said.of("shin/vertical").degrees("within", 5), Source.SOLVED)),
+                Optional.of(new SolvedSetUp.RunnerUp(setUp, Said.of("set-up/raise").length("height", 0.73), Said.of("lost-on/turn"))), Optional.empty(), false);
     }
 }

@@ -1,4 +1,4 @@
-package contrapposto.compose;
+package contrapposto.wording;
 
 import contrapposto.quantity.Length;
 import contrapposto.quantity.Mass;
@@ -18,29 +18,29 @@ import java.util.OptionalDouble;
  * Numbers, measures and dates as finished words, in the client's units and language: the one place where they are
  * formatted. A number never parts from its unit.
  */
-record Units(UnitSystem system, Locale locale) {
-    private static final String NO_BREAK = "\u00a0";
+public record Units(UnitSystem system, Locale locale) {
+    static final String NO_BREAK = "\u00a0";
     private static final String MINUS = "\u2212";
 
     /** Whole centimetres, or inches to the nearest half: {@code 15 cm}, {@code 5½ in}. */
-    String length(double metres) {
+    public String length(double metres) {
         return switch (system) {
             case METRIC -> decimal(metres * 100, 0) + NO_BREAK + "cm";
-            case US -> halves(metres / Length.METRES_PER_INCH) + NO_BREAK + "in";
+            case US -> halves(metres / Length.METRES_PER_INCH) + NO_BREAK + inch();
         };
     }
 
-    String length(Length length) {
+    public String length(Length length) {
         return length(length.metres());
     }
 
     /** A weight as it is loaded: {@code 7.5 kg}, {@code 20 lb}. */
-    String mass(double kilograms) {
+    public String mass(double kilograms) {
         return bareMass(kilograms) + NO_BREAK + massUnit();
     }
 
     /** The number of a weight alone, for a column that names the unit. */
-    String bareMass(double kilograms) {
+    public String bareMass(double kilograms) {
         return switch (system) {
             case METRIC -> decimal(kilograms, 2);
             case US -> decimal(kilograms / Mass.KILOGRAMS_PER_POUND, 1);
@@ -48,63 +48,88 @@ record Units(UnitSystem system, Locale locale) {
     }
 
     /** A weight as a number in the client's unit, for an axis. */
-    double massNumber(double kilograms) {
+    public double massNumber(double kilograms) {
         return system == UnitSystem.METRIC ? kilograms : kilograms / Mass.KILOGRAMS_PER_POUND;
     }
 
-    String massUnit() {
+    public String massUnit() {
         return system == UnitSystem.METRIC ? "kg" : "lb";
     }
 
-    /** {@code 9 Mar}. */
-    String shortDay(LocalDate date) {
-        return date.format(DateTimeFormatter.ofPattern("d'" + NO_BREAK + "'MMM", locale));
+    /** {@code 9 Mar}, {@code 9. März}. */
+    public String shortDay(LocalDate date) {
+        return date(date, dayForm() + "'" + NO_BREAK + "'MMM");
     }
 
-    /** {@code 31 May 2026}. */
-    String date(LocalDate date) {
-        return date.format(DateTimeFormatter.ofPattern("d'" + NO_BREAK + "'MMMM'" + NO_BREAK + "'uuuu", locale));
+    /** {@code 31 May 2026}, {@code 31 de mayo de 2026}, {@code 31. Mai 2026}. */
+    public String date(LocalDate date) {
+        return date(date, dayForm() + of() + "MMMM" + of() + "uuuu");
     }
 
     /** {@code 31 May}. */
-    String dayOfYear(LocalDate date) {
-        return date.format(DateTimeFormatter.ofPattern("d'" + NO_BREAK + "'MMMM", locale));
+    public String dayOfYear(LocalDate date) {
+        return date(date, dayForm() + of() + "MMMM");
+    }
+
+    private String date(LocalDate date, String form) {
+        return date.format(DateTimeFormatter.ofPattern(form, locale));
+    }
+
+    /** German writes the day as an ordinal. */
+    private String dayForm() {
+        return german() ? "d'.'" : "d";
+    }
+
+    /** What stands between day, month and year: Spanish says "of". */
+    private String of() {
+        return spanish() ? "'" + NO_BREAK + "de" + NO_BREAK + "'" : "'" + NO_BREAK + "'";
+    }
+
+    private boolean german() {
+        return locale.getLanguage().equals("de");
+    }
+
+    private boolean spanish() {
+        return locale.getLanguage().equals("es");
+    }
+
+    private String inch() {
+        return german() ? "Zoll" : spanish() ? "pulg." : "in";
     }
 
     /** The first day of a run of days, as short as the last one allows: {@code 23}, {@code 30 March}. */
-    String from(LocalDate first, LocalDate last) {
+    public String from(LocalDate first, LocalDate last) {
         if (first.getYear() != last.getYear()) {
             return date(first);
         }
-        return first.getMonth() == last.getMonth() ? Integer.toString(first.getDayOfMonth()) : dayOfYear(first);
+        return first.getMonth() == last.getMonth() ? date(first, dayForm()) : dayOfYear(first);
     }
 
-    String weekday(DayOfWeek day) {
+    public String weekday(DayOfWeek day) {
         return day.getDisplayName(TextStyle.FULL, locale);
     }
 
-    String shortWeekday(DayOfWeek day) {
+    public String shortWeekday(DayOfWeek day) {
         return day.getDisplayName(TextStyle.SHORT, locale);
     }
 
     /** A share as a percentage, to the nearest {@code step} per cent. */
-    String percent(double share, int step) {
+    public String percent(double share, int step) {
         return decimal(Math.round(share * 100 / step) * (double) step, 0) + NO_BREAK + "%";
     }
 
     /** An angle without a sign: {@code 3°}. */
-    String degrees(double degrees) {
+    public String degrees(double degrees) {
         return decimal(degrees, 0) + "°";
     }
 
     /** A signed angle: {@code +3°}. */
-    String signedDegrees(double degrees) {
-        String size = decimal(Math.abs(degrees), 0);
-        return (size.equals("0") ? "" : degrees < 0 ? MINUS : "+") + size + "°";
+    public String signedDegrees(double degrees) {
+        return signed(degrees, 0) + "°";
     }
 
     /** Numbers in order, runs of three or more joined: {@code 1–3, 5, 8}. */
-    String numbers(List<Integer> numbers) {
+    public String numbers(List<Integer> numbers) {
         var sorted = numbers.stream().sorted().distinct().toList();
         var runs = new ArrayList<String>();
         for (int from = 0, to; from < sorted.size(); from = to + 1) {
@@ -121,42 +146,68 @@ record Units(UnitSystem system, Locale locale) {
     }
 
     /** A signed moment: {@code +12 N·m}. */
-    String moment(double newtonMetres) {
+    public String moment(double newtonMetres) {
         String size = decimal(Math.abs(newtonMetres), Math.abs(newtonMetres) < 10 ? 1 : 0);
         return (size.equals("0") ? "" : newtonMetres < 0 ? MINUS : "") + size + NO_BREAK + "N·m";
     }
 
     /** A count that may hold halves: {@code 4.5}. */
-    String count(double value) {
+    public String count(double value) {
         return decimal(value, 1);
     }
 
     /** The measured value with its unit as the spec has it. */
-    String measured(double value, String unit) {
+    public String measured(double value, String unit) {
         return decimal(value, 1) + (unit.equals("deg") ? "°" : NO_BREAK + unit);
     }
 
     /** Sets and repeats, or sets and seconds. */
-    String amount(int sets, int reps, int seconds) {
+    public String amount(int sets, int reps, int seconds) {
         return sets + NO_BREAK + "×" + NO_BREAK + (seconds > 0 ? seconds + NO_BREAK + "s" : Integer.toString(reps));
     }
 
-    String seconds(int seconds) {
+    public String seconds(int seconds) {
         return seconds + NO_BREAK + "s";
     }
 
-    String minutes(int minutes) {
+    public String minutes(int minutes) {
         return minutes + NO_BREAK + "min";
     }
 
     /** Whether {@code value} is known. */
-    static OptionalDouble known(double value) {
+    public static OptionalDouble known(double value) {
         return Double.isNaN(value) ? OptionalDouble.empty() : OptionalDouble.of(value);
     }
 
+    /** A number with at most so many decimals: {@code 4.5}, {@code 4,5}. */
+    public String number(double value, int places) {
+        return decimal(value, places);
+    }
+
+    /** A value of a statement with its unit. */
+    String measure(Term.Measure measure) {
+        double value = measure.value();
+        int places = measure.places();
+        return switch (measure.kind()) {
+            case LENGTH -> system == UnitSystem.METRIC ? decimal(value * 100, places) + NO_BREAK + "cm" : length(value);
+            case MASS -> decimal(massNumber(value), places) + NO_BREAK + massUnit();
+            case ANGLE -> decimal(Math.abs(value), places) + "°";
+            case SIGNED_ANGLE -> signed(value, places) + "°";
+            case SHARE -> decimal(value * 100, places) + NO_BREAK + "%";
+            case MOMENT -> decimal(Math.abs(value), places) + NO_BREAK + "N·m";
+        };
+    }
+
+    private String signed(double value, int places) {
+        String size = decimal(Math.abs(value), places);
+        return (size.equals("0") ? "" : value < 0 ? MINUS : "+") + size;
+    }
+
+    /** English has a decimal point; Spanish and German have a comma. */
     private String decimal(double value, int places) {
         var rounded = BigDecimal.valueOf(value).setScale(places, RoundingMode.HALF_UP).stripTrailingZeros();
-        return (rounded.signum() == 0 ? "0" : rounded.toPlainString()).replace("-", MINUS);
+        String plain = (rounded.signum() == 0 ? "0" : rounded.toPlainString()).replace("-", MINUS);
+        return locale.getLanguage().equals("en") || locale.getLanguage().isEmpty() ? plain : plain.replace('.', ',');
     }
 
     private static String halves(double inches) {

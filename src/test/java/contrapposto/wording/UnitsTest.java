@@ -1,4 +1,4 @@
-package contrapposto.compose;
+package contrapposto.wording;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
