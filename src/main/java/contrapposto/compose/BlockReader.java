@@ -101,8 +101,15 @@ final class BlockReader {
         slips.noText(e);
         return new Block.Panel(slips.required(e, "heading"), list(e, "group", group -> {
             slips.allow(group, "heading");
-            return new Block.Panel.Group(slips.required(group, "heading"), each(group, "item"), first(group, "after"));
+            return new Block.Panel.Group(slips.required(group, "heading"), list(group, "item", this::point),
+                    group.elements("after").stream().findFirst().map(this::point).orElse(List.of()));
         }));
+    }
+
+    /** A point of a panel; what it is {@code about} is for {@link SafetyPanel}. */
+    private List<Inline> point(Piece.Element e) {
+        slips.allow(e, "about");
+        return InlineReader.read(e, slips);
     }
 
     private Block.DayBox day(Piece.Element e) {

@@ -3,12 +3,10 @@ package contrapposto.compose;
 import contrapposto.check.CheckedSpec.Edition;
 import contrapposto.check.CheckedSpec.Paper;
 import contrapposto.check.CheckedSpec.Print;
-import contrapposto.document.Block;
 import contrapposto.document.Document;
 import contrapposto.figure.Drawing;
 import contrapposto.notice.Notice;
 import contrapposto.notice.Outcome;
-import contrapposto.notice.Span;
 import contrapposto.prescribe.Plan;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
@@ -22,8 +20,6 @@ import java.util.Optional;
 
 /** Composes a handout: finished words go into templates, what the templates write is read back as blocks. */
 public final class Composer {
-    private static final int SAFETY_GROUPS = 3;
-
     private final Templates templates;
 
     public Composer(Templates templates) {
@@ -71,19 +67,10 @@ public final class Composer {
     private static Outcome<DocumentReader.Written> read(Piece.Element root, Map<String, Drawing> drawings, String template, Plan plan) {
         var slips = new Slips();
         var written = new DocumentReader(drawings, slips).read(root);
+        var missing = plan.withheld() ? List.<Notice>of() : new SafetyPanel(slips).missing(root, plan, template);
         var notices = new java.util.ArrayList<Notice>(slips.found());
-        if (!plan.withheld() && !hasSafetyPanel(written)) {
-            notices.add(Notice.error("safety-panel-missing", Span.whole("templates/" + template),
-                    "the first page has no safety panel with " + SAFETY_GROUPS + " groups of points",
-                    "a practice may re-word the panel in `safety.ftlx`, but not leave it out"));
-        }
+        notices.addAll(missing);
         return Outcome.of(written, notices);
-    }
-
-    private static boolean hasSafetyPanel(DocumentReader.Written written) {
-        return written.parts().stream().limit(1).flatMap(p -> p.blocks().stream())
-                .anyMatch(b -> b instanceof Block.Opening opening && opening.safety().groups().size() >= SAFETY_GROUPS
-                        && opening.safety().groups().stream().noneMatch(g -> g.points().isEmpty()));
     }
 
     private static Document document(PlanWords words, Order order, Labels labels, String xml, DocumentReader.Written written) {

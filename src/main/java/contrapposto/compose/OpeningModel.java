@@ -2,6 +2,7 @@ package contrapposto.compose;
 
 import contrapposto.assess.Assessed;
 import contrapposto.check.CheckedSpec;
+import contrapposto.check.Condition;
 import contrapposto.prescribe.Plan;
 import contrapposto.quantity.Side;
 import contrapposto.wording.Units;
@@ -17,10 +18,11 @@ import java.util.Optional;
  *
  * @param until     the date after which the plan is not to be used, without the year; {@code useUntil} with it
  * @param limits    that screening sets, as words of {@link Assessed.Limit}
+ * @param emergency the practice's number for urgent help; empty where it gave none
  * @param oneVisit  whether the plan is a single session
  */
 record OpeningModel(String title, String name, String code, String made, String start, String maker, String practice,
-                    String contact, String useUntil, String until, Finding finding, String weeks, String perWeek,
+                    String contact, String emergency, String useUntil, String until, Finding finding, String weeks, String perWeek,
                     String firstSide, String secondSide, boolean oneVisit, boolean unanswered, boolean cautious, boolean young, boolean pregnant,
                     List<String> limits, List<DayModel> days, WarmUp warmUp, List<NeedsModel.Need> needs) {
     /** Under this age someone grown up stands by: common practice, no source. */
@@ -58,11 +60,17 @@ record OpeningModel(String title, String name, String code, String made, String 
         boolean oneVisit = plan.weeks().size() == 1 && plan.days().size() == 1;
         return new OpeningModel(spec.title(), client.name().isEmpty() ? client.code() : client.name(), client.code(),
                 units.date(spec.assessment().date()), units.date(spec.schedule().start()), spec.practice().preparedBy(),
-                spec.practice().name(), spec.practice().contact(), units.date(plan.expires()), units.dayOfYear(plan.expires()),
+                spec.practice().name(), spec.practice().contact(), spec.practice().emergency(), units.date(plan.expires()), units.dayOfYear(plan.expires()),
                 finding(plan), Integer.toString(plan.weeks().size()), Integer.toString(plan.days().size()), plan.firstSide().word(),
                 plan.firstSide().other().word(), oneVisit, !plan.assessed().unanswered().isEmpty(), plan.assessed().cautious(),
                 client.age().isPresent() && client.age().getAsInt() < ADULT,
-                spec.screening().answers().getOrDefault("pregnant", false), limits, week(words), warmUp(words), NeedsModel.of(words));
+                pregnant(spec), limits, week(words), warmUp(words), NeedsModel.of(words));
+    }
+
+    /** Whether a pregnancy was answered or described. */
+    static boolean pregnant(CheckedSpec spec) {
+        return spec.screening().answers().getOrDefault("pregnant", false)
+                || spec.screening().conditions().stream().anyMatch(c -> c.kind() == Condition.Kind.PREGNANCY);
     }
 
     private static Finding finding(Plan plan) {

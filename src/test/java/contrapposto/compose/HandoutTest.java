@@ -19,6 +19,8 @@ import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** What the composed handout of the hand-made plan says, held against that plan. */
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
@@ -45,7 +47,8 @@ class HandoutTest {
     void what_a_handout_must_say_for_safety_is_on_the_first_page() {
         String page = DocumentText.of(client, "Your plan");
         for (String words : List.of("chest", "fainting", "loss of breath", "numb between the legs", "bladder or bowel", "calf suddenly swollen",
-                "sharp pain, or any pain over 5 out of 10", "gives way", "dizzy", "gone by next morning", "Breathe out", "Leave it out and call",
+                "sharp pain, or any pain over 5 out of 10", "gives way", "dizzy", "gone by next day", "Breathe out", "Leave it out and call",
+                "Warm up", "Test what you stand or pull on", "For you alone", "Dial your emergency number",
                 "It is not a diagnosis", "local rules come first")) {
             assertTrue(page.contains(words), words);
         }
@@ -127,6 +130,36 @@ class HandoutTest {
         Files.createDirectories(folder.resolve("en"));
         Files.writeString(folder.resolve("en/safety.ftlx"), "<panel heading='Hello'/>");
         assertEquals(List.of("safety-panel-missing"), ids());
+    }
+
+    /** Each topic of the panel is cut out of our own template, one after the other. */
+    @ParameterizedTest
+    @ValueSource(strings = {"help-signs", "call", "set-signs", "pain", "breathing", "warm-up", "equipment", "one-person", "local-rules"})
+    void a_panel_that_no_longer_speaks_of_a_topic_is_refused_and_the_topic_named(String topic) throws IOException {
+        var ours = Files.readString(Path.of("templates/en/safety.ftlx"));
+        var cut = ours.replaceAll("(?s)<(item|after) about=\"[^\"]*\\b" + topic + "\\b[^\"]*\">.*?</\\1>", "");
+        Files.createDirectories(folder.resolve("en"));
+        Files.writeString(folder.resolve("en/safety.ftlx"), cut.replace("<group heading=\"Stop the set\">", "<group heading=\"Stop the set\"><item>so</item>"));
+        var notice = compose().notices().getFirst();
+        assertEquals("safety-panel-missing", notice.id());
+        assertTrue(notice.message().substring(notice.message().indexOf("speaks of")).contains(topic), notice.message());
+    }
+
+    @Test
+    void an_empty_point_speaks_of_nothing() throws IOException {
+        Files.createDirectories(folder.resolve("en"));
+        Files.writeString(folder.resolve("en/safety.ftlx"), Files.readString(Path.of("templates/en/safety.ftlx"))
+                .replace("Warm up. Breathe out as you push. Never hold your breath.", "<b> </b>"));
+        assertTrue(compose().notices().getFirst().message().endsWith("speaks of breathing, warm-up"));
+    }
+
+    @Test
+    void a_practice_may_say_it_all_in_its_own_words() throws IOException {
+        Files.createDirectories(folder.resolve("en"));
+        Files.writeString(folder.resolve("en/safety.ftlx"), """
+                <panel heading="Our rules"><group heading="All"><item about="help-signs call set-signs pain">Chest pain: ring us.</item>
+                <item about="breathing warm-up equipment one-person local-rules">As we showed you.</item></group></panel>""");
+        assertEquals(List.of(), ids());
     }
 
     @Test
