@@ -28,8 +28,18 @@ public sealed interface Action {
     /** A press-up from {@code Base.Plank}: elbows bend to {@code elbowFlexion} at the bottom; the top turns the ribs. */
     record PressUp(double elbowFlexion, double topTurn) implements Action { }
 
-    /** Knees press together or apart, nothing travels far. */
-    record Squeeze() implements Action { }
+    /**
+     * Knees press together on a cushion and nothing travels far; or, where {@code lift} is more than 0, the upper knee of a
+     * body on its side lifts by that much while the feet stay together.
+     *
+     * @param lift m
+     */
+    record Squeeze(double lift) implements Action {
+        /** Whether something is held between the knees. */
+        boolean holdsCushion() {
+            return lift == 0;
+        }
+    }
 
     /** Walking or marching with something held: drawn mid-stride. */
     record Walk(double stride) implements Action { }

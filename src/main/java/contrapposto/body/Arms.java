@@ -65,8 +65,13 @@ record Arms(PoseProblem problem, Vector3D leftHand, Vector3D rightHand) {
                 }
             }
             case ArmTask.Planted planted -> hang(k, side);
-            case ArmTask.Reach(var direction, var startElbow) -> along(k, side, direction, position.pick(startElbow, 4),
-                    torso.fromRibs(-0.1, out * 0.5, -1));
+            case ArmTask.Reach reach -> {
+                if (problem.load() instanceof Load.InBothHands && problem.arm(side.other()) instanceof ArmTask.Reach) {
+                    reachTogether(k, side, position);
+                } else {
+                    along(k, side, reach.direction(), position.pick(reach.startElbow(), 4), torso.fromRibs(-0.1, out * 0.5, -1));
+                }
+            }
             case ArmTask.Press(var direction) -> along(k, side, direction, position.pick(118, 8),
                     position == Position.START ? torso.fromRibs(-1, out * 0.6, -0.5) : torso.fromRibs(0, out * 0.6, -1));
             case ArmTask.Pull(var direction) -> {
@@ -119,6 +124,21 @@ record Arms(PoseProblem problem, Vector3D leftHand, Vector3D rightHand) {
         Vector3D middle = k.at(Joint.NECK);
         Vector3D wrist = new Vector3D(middle.getX() + 0.02 * h, middle.getY() + side.sign() * TOGETHER * h, shoulder.getZ() - down);
         k.reach(side, wrist, new Vector3D(-1, side.sign() * 0.4, 0), new Vector3D(0, 0, -1));
+    }
+
+    /** Both hands reach with one weight: to the middle between the places to which each would reach alone. */
+    private void reachTogether(Skeleton k, Side side, Position position) {
+        Segments lengths = problem.person().segments();
+        Torso torso = k.torso();
+        Vector3D middle = Vector3D.ZERO;
+        for (Side each : Side.values()) {
+            if (problem.arm(each) instanceof ArmTask.Reach(var direction, var startElbow)) {
+                double span = TwoLink.span(lengths.upperArm(), lengths.forearm(), position.pick(startElbow, 4));
+                middle = middle.add(0.5, step(k.at(each, Part.SHOULDER), span, torso.fromRibs(direction).normalize()));
+            }
+        }
+        Vector3D wrist = middle.add(torso.fromRibs(0, side.sign() * TOGETHER * problem.person().stature(), 0));
+        k.reach(side, wrist, torso.fromRibs(-0.1, side.sign() * 0.5, -1), unit(middle.subtract(k.at(Joint.NECK))));
     }
 
     private void onHip(Skeleton k, Side side) {

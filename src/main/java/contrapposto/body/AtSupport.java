@@ -13,6 +13,10 @@ final class AtSupport {
     private static final double UPPER_ARM_SLOPE = 52;
     private static final double PAD = 0.32;
     private static final double PAD_HALF = 0.33;
+    /** A supported elbow lies this near the far edge of the pad, so that the forearm hangs free of it, m. */
+    private static final double FAR_EDGE = 0.03;
+    /** From the wrist to the finger tips, share of stature. */
+    private static final double PALM = 0.10;
     /** How far the wanted lean and a quarter of sitting back give way to each other, degrees. */
     private static final double GIVE = 20;
 
@@ -80,7 +84,7 @@ final class AtSupport {
         double front = Double.NEGATIVE_INFINITY;
         for (Side side : Side.values()) {
             if (problem.arm(side) instanceof ArmTask.Curl(var from, var to, var supported) && supported) {
-                front = Math.max(front, elbowOnPad(k, side, position.pick(from, to)).getX() - PAD / 3);
+                front = Math.max(front, elbowOnPad(k, side, position.pick(from, to)).getX() - PAD + FAR_EDGE);
             }
         }
         if (front == Double.NEGATIVE_INFINITY) {
@@ -111,7 +115,7 @@ final class AtSupport {
         if (problem.arm(side) instanceof ArmTask.Planted) {
             Vector3D shoulder = k.at(side, Part.SHOULDER);
             double z = base.height() + Segments.PALM_HEIGHT * h;
-            Vector3D wrist = new Vector3D(Math.max(padFront + 0.03, shoulder.getX() + 0.02 * h),
+            Vector3D wrist = new Vector3D(Math.min(padFront + PAD - PALM * h, Math.max(padFront + 0.03, shoulder.getX() + 0.02 * h)),
                     shoulder.getY() + side.sign() * 0.02 * h, z);
             k.reach(side, wrist, k.torso().fromRibs(-0.4, side.sign() * 0.8, -0.3), new Vector3D(0.97, -side.sign() * 0.2, 0).normalize());
         } else if (!elbowRests(side)) {

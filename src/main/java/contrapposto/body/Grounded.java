@@ -33,7 +33,7 @@ final class Grounded {
         }
         Skeleton k = working.get().skeleton();
         var around = new ArrayList<Prop>(props.apply(k));
-        if (problem.action() instanceof Action.Squeeze) {
+        if (problem.action() instanceof Action.Squeeze squeeze && squeeze.holdsCushion()) {
             around.add(Props.cushion(k));
         }
         Props.held(problem, k, loads, around);

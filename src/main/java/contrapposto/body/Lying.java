@@ -120,7 +120,7 @@ final class Lying {
         return k;
     }
 
-    /** On the side: hips and knees bent, the lower arm under the head, the upper hand on the floor in front. */
+    /** On the side: hips and knees bent, the lower arm under the head, the upper hand on the floor in front or reaching. */
     PoseOutcome onSide(Base.SideLying base) {
         if (base.below() == Side.LEFT) {
             return new Lying(problem.mirrored()).onSide(new Base.SideLying(Side.RIGHT)).mirrored();
@@ -141,23 +141,29 @@ final class Lying {
         var k = new Skeleton(problem.person());
         k.trunk(Torso.tilted(new Vector3D(0, 0, hip), Vector3D.PLUS_I, left, up, 0, 0, hold.turn()), Vector3D.ZERO);
         k.head(new Vector3D(0.05, -1, -0.04));
-        boolean squeeze = problem.action() instanceof Action.Squeeze;
-        double gap = (squeeze ? CUSHION : 0) + position.pick(squeeze ? 0.012 : 0, 0);
+        boolean cushion = problem.action() instanceof Action.Squeeze squeeze && squeeze.holdsCushion();
+        double lift = problem.action() instanceof Action.Squeeze(var most) ? position.pick(0, most) : 0;
+        double gap = cushion ? CUSHION + position.pick(0.012, 0) : 0;
         double lowKnee = 0.033 * h;
-        double highKnee = lowKnee + (2 * Segments.KNEE_RADIUS + gap) * h;
+        double highKnee = lowKnee + (2 * Segments.KNEE_RADIUS + gap) * h + lift;
         leg(k, Side.RIGHT, lowKnee, 0.03 * h);
-        leg(k, Side.LEFT, highKnee, squeeze ? highKnee - 0.004 * h : 0.075 * h);
+        leg(k, Side.LEFT, highKnee, cushion ? highKnee - 0.004 * h : 0.075 * h);
         Vector3D neck = k.at(Joint.NECK);
         k.reach(Side.RIGHT, new Vector3D(0.075 * h, neck.getY() - 0.16 * h, 0.035 * h), new Vector3D(1, -0.2, 0.12),
                 new Vector3D(-0.45, -1, 0).normalize());
-        k.reach(Side.LEFT, new Vector3D(0.195 * h, neck.getY() + 0.19 * h, Segments.PALM_HEIGHT * h), new Vector3D(0.6, 0.2, 1),
-                new Vector3D(0.9, -0.3, -0.05).normalize());
+        boolean reaches = problem.arm(Side.LEFT) instanceof ArmTask.Reach;
+        if (reaches) {
+            Arms.free(problem).place(k, Side.LEFT, position);
+        } else {
+            k.reach(Side.LEFT, new Vector3D(0.195 * h, neck.getY() + 0.19 * h, Segments.PALM_HEIGHT * h), new Vector3D(0.6, 0.2, 1),
+                    new Vector3D(0.9, -0.3, -0.05).normalize());
+        }
         Vector3D shoulder = k.at(Side.RIGHT, Part.SHOULDER);
-        return new Resting(k, loads, Vector3D.PLUS_I)
+        var resting = new Resting(k, loads, Vector3D.PLUS_I)
                 .on("hip", Limb.TRUNK, new Vector3D(0, 0, 0))
                 .on("shoulder", Limb.TRUNK, new Vector3D(shoulder.getX(), shoulder.getY(), 0))
-                .on(Side.RIGHT, Part.KNEE, Limb.RIGHT_LEG, lowKnee)
-                .onPalm(Side.LEFT).settle();
+                .on(Side.RIGHT, Part.KNEE, Limb.RIGHT_LEG, lowKnee);
+        return (reaches ? resting : resting.onPalm(Side.LEFT)).settle();
     }
 
     /** A bent leg of a body on its side: the knee and the ankle at given heights, thigh forward and down the mat. */

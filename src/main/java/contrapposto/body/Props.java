@@ -55,7 +55,7 @@ final class Props {
             case Base.SideLying base -> { }
             case Base.Seated base -> { }
         }
-        if (problem.action() instanceof Action.Squeeze) {
+        if (problem.action() instanceof Action.Squeeze squeeze && squeeze.holdsCushion()) {
             props.add(cushion(k));
         }
         steadying(problem, arms, props);

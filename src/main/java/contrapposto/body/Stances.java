@@ -109,6 +109,9 @@ final class Stances {
                 mostKnee = MOST_SOFT_KNEE;
                 turn = position.pick(startTurn, workingTurn);
                 wantedLean = lean;
+                if (problem.base() instanceof Base.OneLeg) {
+                    air = liftedKnee();
+                }
                 if (pulls()) {
                     between(Free.LEAN, lean - 12, lean + 30);
                 } else {
@@ -127,6 +130,12 @@ final class Stances {
                 footing.foot(footing.lead().other()), air, tall, fold, turn, shifted ? sign * SHIFT_YAW * amount : 0,
                 shifted ? sign * SHIFT_BEND * amount : 0, wantedLean, mostKnee, leastLeadShare(),
                 leastShare(), low, high);
+    }
+
+    /** Who stands on one leg holds the other knee in front: low with a hand on a wall, else as high as in a march. */
+    private AirLeg liftedKnee() {
+        boolean steadied = problem.arm(Side.LEFT) instanceof ArmTask.OnSupport || problem.arm(Side.RIGHT) instanceof ArmTask.OnSupport;
+        return steadied ? new AirLeg(30, 75, 20, false) : new AirLeg(position.pick(20, 62), position.pick(60, 78), 10, false);
     }
 
     private void feet() {

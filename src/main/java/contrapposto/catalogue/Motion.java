@@ -12,7 +12,7 @@ import org.hipparchus.geometry.euclidean.threed.Vector3D;
  * Turns the kinds and numbers of a family file into the body's own records, for a working side and a stature.
  *
  * <p>In the file, turns are degrees + = toward the WORKING side; directions are {@code forward}, {@code out} (away from
- * the midline, on the side of that arm) and {@code up} in the frame of the ribs; {@code height}, {@code ahead} and
+ * the midline, on the side of that arm) and {@code up} in the frame of the ribs; {@code height}, {@code ahead}, {@code lift} and
  * {@code stride} are shares of stature; {@code rear-knee-clear} is in metres.
  */
 final class Motion {
@@ -27,7 +27,7 @@ final class Motion {
             "step-up", List.of(),
             "arms-move", List.of("startTurn", "workingTurn", "lean"),
             "press-up", List.of("elbowFlexion", "topTurn"),
-            "squeeze", List.of(),
+            "squeeze", List.of(), "knee-lift", List.of("lift"),
             "walk", List.of("stride"));
 
     static final Map<String, List<String>> ARMS = Words.ordered(
@@ -49,7 +49,8 @@ final class Motion {
             case "arms-move" -> new Action.ArmsMove(sign * v.get("startTurn"), sign * v.get("workingTurn"),
                     v.get("lean"));
             case "press-up" -> new Action.PressUp(v.get("elbowFlexion"), sign * v.get("topTurn"));
-            case "squeeze" -> new Action.Squeeze();
+            case "squeeze" -> new Action.Squeeze(0);
+            case "knee-lift" -> new Action.Squeeze(v.get("lift") * stature);
             case "walk" -> new Action.Walk(v.get("stride") * stature);
             default -> throw new IllegalArgumentException("No action is called (" + kind + ").");
         };

@@ -41,13 +41,14 @@ record CardModel(String id, String number, String name, String kind, String rest
      * @param order    first, second, only or together
      * @param drawing  the beginning of the keys of its drawings
      * @param apart    whether start and working position have a drawing each
-     * @param feet     whether there is a map of the feet
+     * @param map      whether a picture from above stands beside the sketches
+     * @param feet     whether that is a map of the feet, not of a turn
      * @param shares   of the weight on the feet at the working position; empty where feet do not carry
      * @param shin     back, upright or forward at the working position; empty where no leg works
      */
     record HalfModel(String side, String other, String role, String heading, String order, String drawing, boolean apart,
                      List<MeasureModel> measures, List<String> cues, Optional<String> feel, Optional<String> arrow,
-                     boolean feet, Optional<Shares> shares, Optional<String> shin) { }
+                     boolean map, boolean feet, Optional<Shares> shares, Optional<String> shin) { }
 
     record Shares(String left, String right) { }
 
@@ -115,7 +116,7 @@ record CardModel(String id, String number, String name, String kind, String rest
                 order(words.plan(), sides, side), exercise.id() + "/" + badge,
                 drawings.contains(exercise.id() + "/" + badge + "/start"), MeasureModel.of(solved, words.units()), words.cues(solved),
                 words.byRole(words.words(exercise.id()).feel(), solved), words.byRole(words.words(exercise.id()).arrow(), solved),
-                FootMap.of(solved, words.units()::length).isPresent(),
+                drawings.contains(exercise.id() + "/" + badge + "/map"), FootMap.of(solved, words.units()::length).isPresent(),
                 shares(solved, words.units()), shin(words, solved));
     }
 

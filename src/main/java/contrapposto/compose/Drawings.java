@@ -8,6 +8,7 @@ import contrapposto.illustrate.LegendSigns;
 import contrapposto.illustrate.LoadPlot;
 import contrapposto.illustrate.MirroredBars;
 import contrapposto.illustrate.SetUpSketch;
+import contrapposto.illustrate.TurnView;
 import contrapposto.prescribe.Plan;
 import contrapposto.quantity.Side;
 import contrapposto.quantity.Sided;
@@ -78,7 +79,8 @@ final class Drawings {
                 byKey.put(key + "/working", working);
             }
         }
-        FootMap.of(solved, words.units()::length).ifPresent(map -> byKey.put(key + "/map", map));
+        FootMap.of(solved, words.units()::length).or(() -> TurnView.of(solved, new TurnView.Words(labels.of("view/above"),
+                labels.of("view/head")))).ifPresent(map -> byKey.put(key + "/map", map));
         FootMap.small(solved).ifPresent(map -> byKey.put(key + "/small", map));
     }
 

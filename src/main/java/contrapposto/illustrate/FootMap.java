@@ -3,6 +3,7 @@ package contrapposto.illustrate;
 import contrapposto.body.Base;
 import contrapposto.body.PoseProblem.Zone;
 import contrapposto.figure.Canvas;
+import contrapposto.figure.Circle;
 import contrapposto.figure.Drawing;
 import contrapposto.figure.Figure;
 import contrapposto.figure.Hatch;
@@ -63,10 +64,10 @@ public final class FootMap {
         double shareSize = Math.max(label, SHARE_SIZE * label / 11);
         switch (plan.arrangement()) {
             case FootPlan.Level level -> {
-                double heel = height - 15 * k;
+                double heel = height - (onBox(plan) ? 17.4 : 15) * k;
                 for (Side side : Side.values()) {
                     foot(canvas, plan, side, new Point(x(inset, side, k), heel), length);
-                    tag(canvas, plan, side, new Point(x(inset, side, k), heel + 3.2 * k), shareSize, label);
+                    tag(canvas, plan, side, new Point(x(inset, side, k), heel + (onBox(plan) ? 5.6 : 3.2) * k), shareSize, label);
                 }
             }
             case FootPlan.Overlapping(var ahead) -> {
@@ -76,6 +77,14 @@ public final class FootMap {
                 for (Side side : Side.values()) {
                     tag(canvas, plan, side, new Point(x(inset, side, k), heel + 3.2 * k), shareSize, label);
                 }
+            }
+            case FootPlan.Kneeling(var down) -> {
+                double frontHeel = length + .6;
+                Point knee = new Point(x(inset, down, k), frontHeel + 11 * k);
+                foot(canvas, plan, down.other(), new Point(x(inset, down.other(), k), frontHeel), length);
+                knee(canvas, knee, length);
+                tag(canvas, plan, down.other(), new Point(x(inset, down, k), frontHeel - .5 * length), shareSize, label);
+                tag(canvas, plan, down, new Point(x(inset, down.other(), k), knee.y()), shareSize, label);
             }
             case FootPlan.Split(var front, var gap) -> {
                 double frontHeel = length + (plan.foot(front).onBox() ? 1.4 : .6);
@@ -107,6 +116,10 @@ public final class FootMap {
                 double heel = height / 2 + .7 * length;
                 foot(canvas, plan, ahead, new Point(ahead == Side.LEFT ? left : right, heel - .42 * length), length);
                 foot(canvas, plan, ahead.other(), new Point(ahead == Side.LEFT ? right : left, heel), length);
+            }
+            case FootPlan.Kneeling(var down) -> {
+                foot(canvas, plan, down.other(), new Point(down == Side.LEFT ? right : left, length + .9), length);
+                knee(canvas, new Point(down == Side.LEFT ? left : right, length + .7 * length), length);
             }
             case FootPlan.Split(var front, var gap) -> {
                 foot(canvas, plan, front, new Point(front == Side.LEFT ? left : right, length + .9), length);
@@ -154,6 +167,18 @@ public final class FootMap {
         } else {
             canvas.stroke(Tone.BLACK, Lines.SOLE, sole.toes());
         }
+    }
+
+    /** A knee on the floor, the shin and the laces of the shoe behind it. */
+    private static void knee(Canvas canvas, Point knee, double length) {
+        Outline shin = Circle.hull(List.of(new Circle(knee, .17 * length), new Circle(knee.plus(0, .72 * length), .11 * length)));
+        canvas.shape(Tone.WHITE, Lines.SOLE, shin);
+        Outline pad = new Circle(knee, .15 * length).outline();
+        canvas.stroke(Tone.BLACK, Lines.PAD_HATCH, Hatch.inside(pad, Lines.PAD_SPACING)).line(Lines.PAD, pad);
+    }
+
+    private static boolean onBox(FootPlan plan) {
+        return plan.left().onBox() || plan.right().onBox();
     }
 
     private static void tag(Canvas canvas, FootPlan plan, Side side, Point centre, double shareSize, double label) {

@@ -1,8 +1,9 @@
 package contrapposto.illustrate;
 
+import contrapposto.body.Action;
 import contrapposto.body.Base;
-import contrapposto.catalogue.Family;
 import contrapposto.body.PoseProblem.Zone;
+import contrapposto.catalogue.Family;
 import contrapposto.illustrate.Sole.Pad;
 import contrapposto.quantity.Length;
 import contrapposto.quantity.Side;
@@ -24,10 +25,16 @@ record FootPlan(Arrangement arrangement, Foot left, Foot right) {
     /** One foot a little ahead; the rear toes are beside the front foot. */
     record Overlapping(Side ahead) implements Arrangement { }
 
+    /** One knee down behind the other foot. */
+    record Kneeling(Side down) implements Arrangement { }
+
     /** One foot wholly ahead; {@code gap} is what the tape measures, where there is something to measure. */
     record Split(Side front, Optional<Length> gap) implements Arrangement { }
 
     enum Touch { FLAT, HEEL_UP, LIFTED }
+
+    /** Less weight than this is a foot that leaves the floor. */
+    private static final double NOTHING = .025;
 
     /**
      * @param most  pads that take most of the weight
@@ -42,15 +49,15 @@ record FootPlan(Arrangement arrangement, Foot left, Foot right) {
         return side == Side.LEFT ? left : right;
     }
 
-    /** Empty where no sole carries, and where the arms work on someone who lies or sits: there the feet only rest. */
+    /** Empty where no sole carries, and where the arms work on someone who lies or sits: there the feet only rest. In a walk they change. */
     static Optional<FootPlan> of(SolvedSetUp solved) {
         Base base = solved.problem().base();
         boolean resting = base instanceof Base.Supine || base instanceof Base.Seated;
-        if (resting && solved.family().works() != Family.Works.LEG) {
+        boolean walks = solved.problem().action() instanceof Action.Walk;
+        if (walks || resting && solved.family().works() != Family.Works.LEG) {
             return Optional.empty();
         }
-        return arranged(base).map(arrangement -> new FootPlan(tape(arrangement, solved.setUp()),
-                foot(solved, Side.LEFT), foot(solved, Side.RIGHT)));
+        return arranged(base).map(a -> new FootPlan(tape(a, solved.setUp()), foot(solved, Side.LEFT), foot(solved, Side.RIGHT)));
     }
 
     /** The soles' places for a base; empty where no sole carries. */
@@ -64,7 +71,7 @@ record FootPlan(Arrangement arrangement, Foot left, Foot right) {
             case Base.OneLeg one -> Optional.of(new Level());
             case Base.Seated seated -> Optional.of(new Level());
             case Base.Supine supine -> Optional.of(new Level());
-            case Base.HalfKneeling kneeling -> Optional.empty();
+            case Base.HalfKneeling(var down, var width) -> Optional.of(new Kneeling(down));
             case Base.TallKneeling kneeling -> Optional.empty();
             case Base.KneelingAtSupport kneeling -> Optional.empty();
             case Base.AllFours four -> Optional.empty();
@@ -80,14 +87,20 @@ record FootPlan(Arrangement arrangement, Foot left, Foot right) {
 
     private static Foot foot(SolvedSetUp solved, Side side) {
         Base base = solved.problem().base();
-        Touch touch = touch(base, side);
+        Touch touch = touch(solved, side);
         Zone zone = solved.problem().pressure().has(side) ? solved.problem().pressure().on(side) : Zone.WHOLE_SOLE;
         List<Pad> most = new ArrayList<>();
         List<Pad> some = new ArrayList<>();
         boolean works = solved.setUp().workingLeg().map(leg -> leg == side).orElse(true);
         switch (touch) {
             case LIFTED -> { }
-            case HEEL_UP -> some.add(Pad.BIG_TOE_BALL);
+            case HEEL_UP -> {
+                boolean rises = solved.problem().action() instanceof Action.HeelRise;
+                (rises ? most : some).add(Pad.BIG_TOE_BALL);
+                if (rises) {
+                    some.add(Pad.LITTLE_TOE_BALL);
+                }
+            }
             case FLAT -> {
                 (works ? most : some).addAll(FootMap.leading(zone));
                 if (works || zone == Zone.WHOLE_SOLE) {
@@ -97,6 +110,15 @@ record FootPlan(Arrangement arrangement, Foot left, Foot right) {
         }
         return new Foot(touch, onBox(base, side), onWedge(base, side), most, some, share(solved, side, touch),
                 base instanceof Base.Split split && split.front() != side);
+    }
+
+    /** As it is at the working position. */
+    private static Touch touch(SolvedSetUp solved, Side side) {
+        double left = solved.pose().mechanics().leftShare();
+        Touch touch = touch(solved.problem().base(), side);
+        boolean empty = (side == Side.LEFT ? left : 1 - left) < NOTHING;
+        boolean rises = solved.problem().action() instanceof Action.HeelRise && touch == Touch.FLAT;
+        return empty ? Touch.LIFTED : rises ? Touch.HEEL_UP : touch;
     }
 
     private static Touch touch(Base base, Side side) {
@@ -109,7 +131,7 @@ record FootPlan(Arrangement arrangement, Foot left, Foot right) {
             case Base.Level level -> Touch.FLAT;
             case Base.Seated seated -> Touch.FLAT;
             case Base.Supine supine -> Touch.FLAT;
-            case Base.HalfKneeling kneeling -> Touch.FLAT;
+            case Base.HalfKneeling(var down, var width) -> down == side ? Touch.LIFTED : Touch.FLAT;
             case Base.TallKneeling kneeling -> Touch.LIFTED;
             case Base.KneelingAtSupport kneeling -> Touch.LIFTED;
             case Base.AllFours four -> Touch.LIFTED;

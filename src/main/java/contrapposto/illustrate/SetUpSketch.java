@@ -1,5 +1,6 @@
 package contrapposto.illustrate;
 
+import contrapposto.body.Action;
 import contrapposto.figure.Drawing;
 import contrapposto.quantity.Length;
 import contrapposto.quantity.Sided;
@@ -21,10 +22,13 @@ public final class SetUpSketch {
     /** Two small drawings that would have to shrink under this share give way to one large one. */
     private static final double SMALLEST_PAIR = .8;
     private static final double STILL = .03;
+    /** How much larger than someone upright a body that lies or kneels may be drawn. */
+    private static final double LARGEST = 1.5;
     /** The box a figure row gives to sketches at its common height, mm; decides between one drawing and two. */
     private static final double ROW = 59;
     private static final double ROW_HEIGHT = 41;
     private static final double LABEL = 11;
+    static final double MM_PER_PT = 25.4 / 72;
 
     private SetUpSketch() { }
 
@@ -70,13 +74,13 @@ public final class SetUpSketch {
     }
 
     private static Stage staged(SolvedSetUp solved) {
-        return Stage.of(solved.problem(), solved.pose(), solved.problem().working());
+        return Stage.of(solved.problem(), WallNeeded.with(solved), solved.problem().working());
     }
 
-    /** One scale for a card: the page's own metres to millimetres, or less where something would not fit. */
+    /** One scale for a card: what fits, but never much larger than someone who stands upright. */
     private static Drawing scaled(Sketch sketch, List<Sketch> all, double stature) {
         return (width, height, label) -> {
-            double scale = (height - 6.2 * label / LABEL) / (stature + .06);
+            double scale = LARGEST * (height - 6.2 * label / LABEL) / (stature + .06);
             for (Sketch other : all) {
                 scale = Math.min(scale, other.scale(width, height, label));
             }
@@ -89,7 +93,7 @@ public final class SetUpSketch {
         static Views of(SolvedSetUp solved, boolean symmetric, Words words) {
             SetUpWishes wishes = new SetUpWishes(solved, symmetric);
             Stage stage = staged(solved);
-            boolean travels = wishes.travel() > STILL;
+            boolean travels = wishes.travel() > STILL && !(solved.problem().action() instanceof Action.Walk);
             List<Wish> said = said(wishes, words);
             wishes.stance(words.lengths()).ifPresent(said::add);
             return new Views(solved, stage, wishes, words, travels,

@@ -28,6 +28,9 @@ record SetUpWishes(SolvedSetUp solved, boolean symmetric) {
     /** Positions nearer to each other than this need no arrow of their path, m. */
     private static final double STILL = .03;
 
+    /** A spine flatter than this share of upright has no ring around it. */
+    private static final double LEVEL = .8;
+
     private PoseProblem problem() {
         return solved.problem();
     }
@@ -149,15 +152,26 @@ record SetUpWishes(SolvedSetUp solved, boolean symmetric) {
         Side side = problem().working();
         Vector3D from = place(arrow.at(), side);
         return switch (arrow.toward()) {
-            case FORWARD -> Optional.of(toward(arrow, from, Vector3D.PLUS_I));
-            case BACK -> Optional.of(toward(arrow, from, Vector3D.MINUS_I));
+            case FORWARD -> seen(toward(arrow, from, Vector3D.PLUS_I));
+            case BACK -> seen(toward(arrow, from, Vector3D.MINUS_I));
             case UP -> Optional.of(toward(arrow, from, Vector3D.PLUS_K));
             case DOWN -> Optional.of(toward(arrow, from, Vector3D.MINUS_K));
             case WORKING_SIDE -> Optional.empty();
             case OTHER_SIDE -> Optional.empty();
-            case TURN_WORKING -> Optional.of(new Wish.Turn(side == Side.LEFT));
-            case TURN_OTHER -> Optional.of(new Wish.Turn(side == Side.RIGHT));
+            case TURN_WORKING -> turn(side == Side.LEFT);
+            case TURN_OTHER -> turn(side == Side.RIGHT);
         };
+    }
+
+    /** Round an upright spine; a turn about a level one is {@link TurnView}'s to show, and the sketch shows the path. */
+    private Optional<Wish> turn(boolean toLeft) {
+        Vector3D spine = working().at(Joint.NECK).subtract(working().at(Joint.PELVIS)).normalize();
+        return spine.getZ() < LEVEL ? Optional.empty() : Optional.of(new Wish.Turn(toLeft));
+    }
+
+    /** Someone on their side is looked at from the front: there forward and back would read as down and up. */
+    private Optional<Wish> seen(Wish alongX) {
+        return problem().base() instanceof Base.SideLying ? Optional.empty() : Optional.of(alongX);
     }
 
     private Wish toward(Arrow arrow, Vector3D from, Vector3D direction) {
@@ -188,11 +202,11 @@ record SetUpWishes(SolvedSetUp solved, boolean symmetric) {
             case Action.StepUp a -> way(Joint.PELVIS);
             case Action.HeelRise a -> way(Joint.of(side, Joint.Part.HEEL));
             case Action.PressUp a -> way(Joint.HEAD_TOP);
-            case Action.Squeeze a -> Optional.of(new Wish.Squeeze(at(side, Joint.Part.KNEE).add(.06, Vector3D.PLUS_K),
-                    Vector3D.MINUS_K));
+            case Action.Squeeze(var lift) -> lift > 0 ? way(Joint.of(side, Joint.Part.KNEE)) : Optional.of(new Wish.Squeeze(
+                    at(side, Joint.Part.KNEE).add(.06, Vector3D.PLUS_K), Vector3D.MINUS_K));
             case Action.Walk a -> Optional.of(new Wish.Move(working().at(Joint.PELVIS),
                     working().at(Joint.PELVIS).add(.4, Vector3D.PLUS_I)));
-            case Action.ArmsMove a -> arm(side);
+            case Action.ArmsMove a -> problem().base() instanceof Base.OneLeg ? way(Joint.of(side.other(), Joint.Part.KNEE)) : arm(side);
         };
     }
 

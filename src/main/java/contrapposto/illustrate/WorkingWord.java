@@ -25,7 +25,7 @@ public enum WorkingWord {
             case Action.HipLift a -> UP;
             case Action.StepUp a -> UP;
             case Action.PressUp a -> UP;
-            case Action.Squeeze a -> SQUEEZE;
+            case Action.Squeeze(var lift) -> lift > 0 ? UP : SQUEEZE;
             case Action.Walk a -> WALK;
             case Action.ArmsMove a when problem.base() instanceof Base.OneLeg -> HOLD;
             case Action.ArmsMove a -> of(SetUpWishes.task(problem, problem.working()), turns(a) ? TURN : HOLD);

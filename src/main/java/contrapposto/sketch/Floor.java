@@ -19,16 +19,21 @@ record Floor(double left, double right, double near, double far) {
     private static final double ROOM_ALONG = .16;
     private static final double ROOM_ACROSS = .07;
     private static final double LOW = .35;
+    /** The wrist of a palm on the floor is lower than this, m. */
+    private static final double PALM = .08;
 
     static Floor under(Pose pose, List<Part> furniture) {
         List<Double> xs = new ArrayList<>();
         List<Double> ys = new ArrayList<>();
         for (Side side : Side.values()) {
-            for (Joint.Part part : List.of(Joint.Part.HEEL, Joint.Part.TOE, Joint.Part.KNEE)) {
+            for (Joint.Part part : List.of(Joint.Part.HEEL, Joint.Part.TOE, Joint.Part.KNEE, Joint.Part.WRIST)) {
                 Vector3D p = pose.at(Joint.of(side, part));
-                ys.add(p.getY());
-                if (p.getZ() < LOW) {
+                boolean down = p.getZ() < (part == Joint.Part.WRIST ? PALM : LOW);
+                if (down) {
                     xs.add(p.getX());
+                }
+                if (down || part != Joint.Part.WRIST) {
+                    ys.add(p.getY());
                 }
             }
         }

@@ -23,6 +23,8 @@ final class Furniture {
     private static final Toning POST = new Toning(.97, .90, .80);
     private static final Toning CARRIAGE = new Toning(.62, .48, .42);
     private static final double PAD_THICK = .07;
+    /** More of a wall than this to each side only hides. */
+    private static final double WALL_HALF = .36;
 
     private final Camera camera;
     private final List<Part> parts = new ArrayList<>();
@@ -48,8 +50,8 @@ final class Furniture {
             case Prop.Wedge w -> parts.add(Solid.wedge(name, camera, w.heelX(), w.toeX(), w.yLow(), w.yHigh(), w.floor(),
                     w.height(), WEDGE));
             case Prop.Mat(var low, var high) -> block(name, below(low), below(high), MAT);
-            case Prop.Wall(var x, var yLow, var yHigh, var height) -> block(name, new Vector3D(x, yLow, 0),
-                    new Vector3D(x + .10, yHigh, height), WALL);
+            case Prop.Wall(var x, var yLow, var yHigh, var height) -> block(name, new Vector3D(x, Math.max(yLow, -WALL_HALF), 0),
+                    new Vector3D(x + .10, Math.min(yHigh, WALL_HALF), height), WALL);
             case Prop.Rail(var from, var to) -> rail(name, from, to);
             case Prop.Column(var pulley, var hand) -> column(name, pulley, handX > pulley.getX() ? 1 : -1);
             case Prop.BandAnchor(var anchor, var hand) -> post(name, anchor, handX > anchor.getX() ? 1 : -1);

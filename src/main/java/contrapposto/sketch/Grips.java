@@ -13,6 +13,8 @@ import org.hipparchus.geometry.euclidean.threed.Vector3D;
 
 /** What each hand does, read from the arm's task and from what it holds. */
 final class Grips {
+    /** A wrist this near a wall belongs to a palm on it, m. */
+    private static final double WALL = .10;
     private static final Vector3D DOWN = new Vector3D(0, 0, -1);
 
     private Grips() { }
@@ -21,10 +23,15 @@ final class Grips {
         Map<Side, Grip> grips = new EnumMap<>(Side.class);
         for (Side side : Side.values()) {
             boolean holds = props.stream().anyMatch(prop -> holds(prop, side));
-            grips.put(side, holds ? new Grip.Fist() : task(side == Side.LEFT ? problem.left() : problem.right(), pose, side,
-                    props));
+            grips.put(side, holds ? new Grip.Fist() : onWall(pose, side, props) ? new Grip.Palm(Directions.AHEAD, Directions.UP)
+                    : task(side == Side.LEFT ? problem.left() : problem.right(), pose, side, props));
         }
         return grips;
+    }
+
+    private static boolean onWall(Pose pose, Side side, List<Prop> props) {
+        double wrist = pose.at(Joint.of(side, Joint.Part.WRIST)).getX();
+        return props.stream().anyMatch(prop -> prop instanceof Prop.Wall wall && Math.abs(wall.x() - wrist) < WALL);
     }
 
     private static boolean holds(Prop prop, Side side) {
@@ -77,7 +84,6 @@ final class Grips {
         if (props.stream().anyMatch(Prop.Rail.class::isInstance)) {
             return new Grip.Fist();
         }
-        boolean wall = props.stream().anyMatch(Prop.Wall.class::isInstance);
-        return wall ? new Grip.Palm(Directions.AHEAD, Directions.UP) : new Grip.Palm(DOWN, Directions.AHEAD);
+        return new Grip.Palm(DOWN, Directions.AHEAD);
     }
 }

@@ -182,7 +182,7 @@ record Held(List<Tied> tied, List<Part> over) {
                 .subtract(sitter.at(Side.RIGHT, Joint.Part.KNEE)), thigh));
         Vector3D wide = Directions.cross(thigh, apart);
         for (int i = 0; i < 8; i++) {
-            corners.add(new Circle(sitter.camera().see(centre.add((i & 1) == 0 ? -.11 : .11, thigh)
+            corners.add(new Circle(sitter.camera().see(centre.add((i & 1) == 0 ? -.17 : .01, thigh)
                     .add((i & 2) == 0 ? -.08 : .08, wide).add((i & 4) == 0 ? -.035 : .035, apart)), .035));
         }
         Outline outline = Circle.hull(corners);

@@ -11,7 +11,7 @@ import java.util.List;
 final class Occupancy {
     static final double HEAD = 14;
     static final double BODY = 6;
-    static final double COLUMN = 4;
+    static final double COLUMN = 2.5;
     static final double CORD = 2.5;
     static final double MAT = 1.2;
     static final double GHOST = .5;

@@ -33,7 +33,7 @@ final class Viewpoint {
             return staging.apply(Camera.fromFront(20, 30));
         }
         double elevation = elevation(problem.base());
-        if (props.stream().anyMatch(Prop.Wall.class::isInstance)) {
+        if (wallAhead(props)) {
             return staging.apply(Camera.fromSide(FROM_BEHIND, elevation));
         }
         Scene best = staging.apply(Camera.fromSide(USUAL, elevation));
@@ -50,6 +50,10 @@ final class Viewpoint {
             }
         }
         return best;
+    }
+
+    private static boolean wallAhead(List<Prop> props) {
+        return props.stream().anyMatch(prop -> prop instanceof Prop.Wall wall && wall.x() > 0);
     }
 
     private static double elevation(Base base) {

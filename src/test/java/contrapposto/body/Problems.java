@@ -101,7 +101,7 @@ final class Problems {
         list.add(new Named("bridge", of(person, w, new Base.Supine(0, 0.12 * h), new Action.HipLift(10), flat, flat, none)));
         list.add(new Named("bridge on a box", of(person, w, new Base.Supine(0.30, 0.12 * h), new Action.HipLift(10), flat, flat,
                 new Load.OnHips(10))));
-        list.add(new Named("side-lying", of(person, w, new Base.SideLying(o), new Action.Squeeze(), new ArmTask.Pillow(),
+        list.add(new Named("side-lying", of(person, w, new Base.SideLying(o), new Action.Squeeze(0), new ArmTask.Pillow(),
                 new ArmTask.Pillow(), none)));
         list.add(new Named("seated", of(person, w, new Base.Seated(0.45, 0.12 * h), new Action.ArmsMove(0, out * 15, 4),
                 new ArmTask.Curl(10, 100, false), rest, new Load.InHand(w, 5))));

@@ -145,7 +145,7 @@ public record Posed(String name, PoseProblem problem, SolvedPose solved, List<Wi
 
     private static Posed study(String name, Side working, Base base, ArmTask left, ArmTask right, List<Prop> props, List<Wish> wishes) {
         PoseProblem problem = new PoseProblem(person(StudyPoses.STATURE), working, new Sided.Whole<>(JointLimits.COMMON), base,
-                new Action.Squeeze(), left, right, new Load.None(), false, false, new Sided.Whole<>(Zone.WHOLE_SOLE), EFFORT);
+                new Action.Squeeze(0), left, right, new Load.None(), false, false, new Sided.Whole<>(Zone.WHOLE_SOLE), EFFORT);
         double none = Double.NaN;
         Mechanics mechanics = new Mechanics(none, none, none, none, none, none, none, none, none, none, none, none, none, none,
                 Vector3D.ZERO, Vector3D.ZERO, List.of());
