@@ -165,8 +165,8 @@ record SetUpWishes(SolvedSetUp solved, boolean symmetric) {
 
     /** Round an upright spine; a turn about a level one is {@link TurnView}'s to show, and the sketch shows the path. */
     private Optional<Wish> turn(boolean toLeft) {
-        Vector3D spine = working().at(Joint.NECK).subtract(working().at(Joint.PELVIS)).normalize();
-        return spine.getZ() < LEVEL ? Optional.empty() : Optional.of(new Wish.Turn(toLeft));
+        Vector3D spine = working().at(Joint.NECK).subtract(working().at(Joint.PELVIS));
+        return spine.getZ() < LEVEL * spine.getNorm() ? Optional.empty() : Optional.of(new Wish.Turn(toLeft));
     }
 
     /** Someone on their side is looked at from the front: there forward and back would read as down and up. */
