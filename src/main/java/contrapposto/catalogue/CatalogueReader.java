@@ -102,7 +102,7 @@ public final class CatalogueReader {
         if (family.isPresent() && found.isEmpty()) {
             for (var language : languages) {
                 file(language + "/" + id + ".yaml", found)
-                        .ifPresent(node -> words.put(language, new WordsReader(family.get(), found).read(node)));
+                        .ifPresent(node -> words.put(language, new WordsReader(family.get(), language, found).read(node)));
             }
         }
         return new Entry(family, words, found);

@@ -27,13 +27,14 @@ final class WordsReader {
     static final int MOST_MISTAKE = 110;
     static final int MOST_CHANGE = 60;
     private static final Pattern PLACEHOLDER = Pattern.compile("\\{([^}]*)}");
-    private static final Pattern SIDE_NAMED = Pattern.compile("(?i)\\b(left|right)\\b");
 
     private final Family family;
+    private final Tongue tongue;
     private final List<Notice> notices;
 
-    WordsReader(Family family, List<Notice> notices) {
+    WordsReader(Family family, String language, List<Notice> notices) {
         this.family = family;
+        this.tongue = Tongue.of(language);
         this.notices = notices;
     }
 
@@ -106,7 +107,7 @@ final class WordsReader {
     }
 
     /** {@code text}, after its length as printed, its placeholders and its sides have been looked at. */
-    private String fitting(Fields f, String key, String text, int most) {
+    private String fitting(Fields f, String key, String text, int mostInEnglish) {
         var placeholders = PLACEHOLDER.matcher(text);
         while (placeholders.find()) {
             if (!PLACEHOLDERS.contains(placeholders.group(1))) {
@@ -114,11 +115,12 @@ final class WordsReader {
                         "use one of `{" + String.join("}`, `{", PLACEHOLDERS) + "}`");
             }
         }
-        if (SIDE_NAMED.matcher(text).find()) {
+        if (tongue.namesASide(text)) {
             f.problem("words-name-a-side", f.at(key), "`" + text + "` names a side, so it cannot mirror",
-                    "write `{side}` or `{other}`");
+                    "write `{side}` or `{other}`, with the ending after it where the language has one");
         }
-        int printed = PLACEHOLDER.matcher(text).replaceAll("right").length();
+        int printed = PLACEHOLDER.matcher(text).replaceAll(tongue.longestStem()).length();
+        int most = tongue.room(mostInEnglish);
         if (printed > most) {
             f.problem("words-too-long", f.at(key), "`" + text + "` prints " + printed + " characters, but " + most
                     + " fit", "say it in fewer words");

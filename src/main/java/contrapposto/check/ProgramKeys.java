@@ -77,7 +77,7 @@ public final class ProgramKeys {
                 required("mass", mass(30, 300), "body mass, such as 64 kg or 141 lb"),
                 optional("training-years", number(0, 80, false, "give years, such as `0.5`"),
                         "years of regular resistance training", "0"),
-                optional("language", words("en"), "of the handout", "en"),
+                optional("language", words("en", "es", "de"), "of the handout", "en"),
                 optional("units", words("metric", "us"), "what the handout prints", "metric")),
                 List.of(new Value.Between.AtLeastOne(List.of("name", "code")), new Value.Between.NotBoth("age", "born")));
     }

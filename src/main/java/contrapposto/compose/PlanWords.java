@@ -111,7 +111,7 @@ record PlanWords(Plan plan, String language, Teller teller) {
         var sides = Map.of("side", solved.side(), "other", solved.side().other(), "hand", hand, "front", front, "rear", front.other());
         String made = text;
         for (var key : List.of("side", "other", "hand", "front", "rear")) {
-            String word = sides.get(key).word();
+            String word = teller.book().word("stem-" + sides.get(key).word());
             made = made.replace("{" + key + "}", word).replace("{" + capital(key) + "}", capital(word));
         }
         return made;

@@ -18,7 +18,7 @@ import java.util.concurrent.ConcurrentHashMap;
  */
 public final class Phrasebook {
     /** Languages that templates, catalogue and phrasebooks speak in full, the one that everything falls back on first. */
-    public static final List<String> LANGUAGES = List.of("en");
+    public static final List<String> LANGUAGES = List.of("en", "es", "de");
 
     private static final Map<String, Phrasebook> READ = new ConcurrentHashMap<>();
 
