@@ -17,6 +17,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -26,6 +27,8 @@ import java.util.stream.Stream;
  */
 public final class CatalogueReader {
     static final String ON_CLASS_PATH = "/contrapposto/catalogue/";
+    /** The language that every family must have. */
+    private static final String FIRST = "en";
 
     private final Map<String, byte[]> overlay;
     private final String overlayName;
@@ -80,13 +83,14 @@ public final class CatalogueReader {
         // each family reads by itself; the results keep the order of the ids
         var entries = List.copyOf(ids).parallelStream().map(id -> entry(id, ids, index.languages())).toList();
         var families = new ArrayList<Family>();
-        var words = new LinkedHashMap<String, Map<String, FamilyWords>>();
-        index.languages().forEach(language -> words.put(language, new LinkedHashMap<>()));
         for (var entry : entries) {
             notices.addAll(entry.notices());
             entry.family().ifPresent(families::add);
-            entry.words().forEach((language, text) -> words.get(language).put(text.id(), text));
         }
+        var words = new LinkedHashMap<String, Map<String, FamilyWords>>();
+        var byId = entries.stream().filter(e -> e.family().isPresent())
+                .collect(Collectors.toMap(e -> e.family().orElseThrow().id(), e -> e, (a, b) -> a, LinkedHashMap::new));
+        index.languages().forEach(language -> words.put(language, new LaterWords(List.copyOf(byId.keySet()), id -> later(byId.get(id), language))));
         return Outcome.of(new Catalogue(families, words, rules), notices.stream().distinct().toList());
     }
 
@@ -100,12 +104,22 @@ public final class CatalogueReader {
         var family = file(id + ".yaml", found).map(node -> new FamilyReader(id, ids, found).read(node));
         var words = new LinkedHashMap<String, FamilyWords>();
         if (family.isPresent() && found.isEmpty()) {
-            for (var language : languages) {
-                file(language + "/" + id + ".yaml", found)
-                        .ifPresent(node -> words.put(language, new WordsReader(family.get(), language, found).read(node)));
-            }
+            languages.stream().filter(language -> language.equals(FIRST) || overlay.containsKey(path(language, id))).forEach(language ->
+                    file(path(language, id), found).ifPresent(node -> words.put(language, new WordsReader(family.get(), language, found).read(node))));
         }
         return new Entry(family, words, found);
+    }
+
+    private static String path(String language, String id) {
+        return language + "/" + id + ".yaml";
+    }
+
+    /** Words in another language than the first; those of the first for a practice's own family that has none. */
+    private static FamilyWords later(Entry entry, String language) {
+        var family = entry.family().orElseThrow();
+        return Optional.ofNullable(entry.words().get(language)).or(() -> lookedFor(ON_CLASS_PATH + path(language, family.id())).map(bytes ->
+                new WordsReader(family, language, new ArrayList<>()).read(YamlReader.shipped(path(language, family.id()), bytes))))
+                .orElseGet(() -> entry.words().get(FIRST));
     }
 
     private Index index() {

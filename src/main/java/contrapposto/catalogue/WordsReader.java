@@ -120,7 +120,7 @@ final class WordsReader {
                     "write `{side}` or `{other}`, with the ending after it where the language has one");
         }
         int printed = PLACEHOLDER.matcher(text).replaceAll(tongue.longestStem()).length();
-        int most = tongue.room(mostInEnglish);
+        int most = mostInEnglish > MOST_HEADING ? tongue.room(mostInEnglish) : mostInEnglish;
         if (printed > most) {
             f.problem("words-too-long", f.at(key), "`" + text + "` prints " + printed + " characters, but " + most
                     + " fit", "say it in fewer words");

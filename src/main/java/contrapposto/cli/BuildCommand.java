@@ -8,6 +8,7 @@ import contrapposto.compose.Composer;
 import contrapposto.compose.Templates;
 import contrapposto.deliver.Manifest;
 import contrapposto.notice.Outcome;
+import contrapposto.wording.Phrasebook;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
@@ -41,6 +42,9 @@ final class BuildCommand implements Callable<Integer> {
     @Option(names = "--print", paramLabel = "PRINT", description = "plain or large (default: as the spec says).")
     private Optional<Print> print = Optional.empty();
 
+    @Option(names = "--language", paramLabel = "LANGUAGE", description = "en, es or de (default: as the spec says).")
+    private Optional<String> language = Optional.empty();
+
     @Option(names = "--html", description = "Also write each edition as one HTML page.")
     private boolean html;
 
@@ -69,6 +73,9 @@ final class BuildCommand implements Callable<Integer> {
         if (atOnce < 1 || atOnce > MOST_JOBS) {
             throw new Console.Usage("`--jobs " + atOnce + "` is out of range; give a number from 1 to " + MOST_JOBS);
         }
+        language.filter(wanted -> !Phrasebook.LANGUAGES.contains(wanted)).ifPresent(wanted -> {
+            throw new Console.Usage("`--language " + wanted + "` is not spoken here; give one of " + String.join(", ", Phrasebook.LANGUAGES));
+        });
         return switch (house.open(streams)) {
             case Outcome.Refused<?> refused -> {
                 streams.notices(refused.notices());
@@ -86,7 +93,7 @@ final class BuildCommand implements Callable<Integer> {
         if (inputs.isEmpty()) {
             throw new Console.Usage("there is no spec in " + specs.stream().map(p -> "`" + p + "`").toList() + "; a spec is a file that ends in .yaml");
         }
-        var press = new Press(catalogue, new Composer(openTemplates()), new Wanted(editions, paper, print, html));
+        var press = new Press(catalogue, new Composer(openTemplates()), new Wanted(editions, paper, print, html, language));
         Path root = streams.path(out);
         var manifest = new Run(press, root, out, streams, voice).all(inputs, atOnce);
         if (inputs.stream().noneMatch(Inputs.Input::there)) {

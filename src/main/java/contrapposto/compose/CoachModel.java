@@ -56,8 +56,8 @@ record CoachModel(List<Agreement> agreements, List<Statement> finding, String ve
 
     record Clearance(String by, String date, String limits) { }
 
-    /** @param kind avoid, load or range */
-    record Restriction(String kind, String what, String sides, String to, Optional<String> until, String because) { }
+    /** @param kind avoid, load or range; {@code words} says {@code what} in the language */
+    record Restriction(String kind, String what, String words, String sides, String to, Optional<String> until, String because) { }
 
     /** @param names of the families that fell away for the same reasons */
     record LeftOut(List<String> names, List<Statement> why) { }
@@ -98,7 +98,7 @@ record CoachModel(List<Agreement> agreements, List<Statement> finding, String ve
         return words.plan().assessed().agreements().stream().map(a -> {
             var measure = a.measure();
             var units = words.units();
-            return new Agreement(measure.what(), units.measured(measure.left(), measure.unit()), units.measured(measure.right(), measure.unit()),
+            return new Agreement(words.word(measure.what().replace(' ', '-')), units.measured(measure.left(), measure.unit()), units.measured(measure.right(), measure.unit()),
                     units.measured(Math.abs(measure.left() - measure.right()), measure.unit()), units.measured(a.error(), measure.unit()),
                     Values.word(a.agrees()));
         }).toList();
@@ -109,11 +109,11 @@ record CoachModel(List<Agreement> agreements, List<Statement> finding, String ve
         var until = restriction.until().map(units::date);
         return switch (restriction) {
             case CheckedSpec.Restriction.Avoid(var what, var sides, var end, var because) ->
-                    new Restriction("avoid", what, sides(sides), "", until, because);
+                    new Restriction("avoid", what, words.restricted(what), sides(sides), "", until, because);
             case CheckedSpec.Restriction.LimitLoad(var perHand, var end, var because) ->
-                    new Restriction("load", "", "both", units.mass(perHand.kilograms()), until, because);
+                    new Restriction("load", "", "", "both", units.mass(perHand.kilograms()), until, because);
             case CheckedSpec.Restriction.LimitRange(var what, var sides, var to, var end, var because) ->
-                    new Restriction("range", what, sides(sides), units.measured(to.degrees(), "deg"), until, because);
+                    new Restriction("range", what, words.restricted(what), sides(sides), units.measured(to.degrees(), "deg"), until, because);
         };
     }
 

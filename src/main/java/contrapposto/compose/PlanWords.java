@@ -40,6 +40,16 @@ record PlanWords(Plan plan, String language, Teller teller) {
         return teller.units();
     }
 
+    /** The word for a kebab-case word of specs and catalogue. */
+    String word(String word) {
+        return teller.book().word(word);
+    }
+
+    /** What a restriction is about: a family or a word. */
+    String restricted(String what) {
+        return plan.catalogue().family(what).isPresent() ? name(what) : word(what);
+    }
+
     /** A statement in words. */
     String told(Said said) {
         return teller.of(said);

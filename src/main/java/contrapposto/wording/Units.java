@@ -77,7 +77,7 @@ public record Units(UnitSystem system, Locale locale) {
 
     /** German writes the day as an ordinal. */
     private String dayForm() {
-        return german() ? "d'.'" : "d";
+        return german() ? "d." : "d";
     }
 
     /** What stands between day, month and year: Spanish says "of". */
