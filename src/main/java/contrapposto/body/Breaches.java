@@ -1,40 +1,59 @@
 package contrapposto.body;
 
 import contrapposto.quantity.Side;
+import contrapposto.wording.Said;
 import java.util.Locale;
 import java.util.Optional;
 
 /** Adds up by how much a trial pose breaks its constraints, and remembers the worst of them. */
 final class Breaches {
-    /** What can be broken; the words take the side, the value and the limit. */
+    /** What can be broken; the phrasebooks have a sentence {@code pose/…} for each, which takes the side, the value and the limit. */
     enum Kind {
-        HIP_FLEXION("the %s hip would have to bend %.0f°, %.0f° is allowed", "°", 2),
-        HIP_EXTENSION("the %s hip would have to stretch %.0f° back, %.0f° is allowed", "°", 2),
-        KNEE_FLEXION("the %s knee would have to bend %.0f°, %.0f° is allowed", "°", 2),
-        ANKLE("the %s ankle would need %.0f° of forward bend, %.0f° is allowed", "°", 2),
-        TOES("the toes of the %s foot would have to bend %.0f°, %.0f° is allowed", "°", 2),
-        LEG_REACH("the %s leg would have to be %.2f m long, it is %.2f m", "m", 0.004),
-        LEG_FOLD("the %s hip would come within %.2f m of the ankle, %.2f m is the least", "m", 0.004),
-        ARM_REACH("the %s hand would have to reach %.2f m, it reaches %.2f m", "m", 0.004),
-        ELBOW("the %s elbow would have to bend %.0f°, %.0f° is allowed", "°", 2),
-        SHOULDER("the %s arm would have to rise %.0f°, %.0f° is allowed", "°", 2),
-        KNEE_FLOOR("the %s knee would be %.3f m above the floor, %.3f m is the least", "m", 0.004),
-        FOOT_FLOOR("the %s foot would be %.3f m above the floor, %.3f m is the least", "m", 0.004),
-        LIMB_BOX("the %s leg would be %.3f m from the box, %.3f m is the least", "m", 0.004),
-        HANDS_DEPTH("the %s hand would stop at %.2f m, it is to reach %.2f m above the floor", "m", 0.01),
-        FOOT_LIFT("the %s foot would carry %.2f of the weight, %.2f is the least", "of the weight", 0.01),
-        SEAT("with the %s foot flat the knee would be %.2f m off the height of the hip, %.2f m is the most", "m", 0.004),
-        BALANCE("the body would fall over its %s foot: its weight passes %.3f m beside it, %.3f m is allowed", "m", 0.001),
-        OFF_BASE("the weight would pass %2$.3f m outside what the body rests on", "m", 0.001);
+        HIP_FLEXION(Unit.DEGREES, 2),
+        HIP_EXTENSION(Unit.DEGREES, 2),
+        KNEE_FLEXION(Unit.DEGREES, 2),
+        ANKLE(Unit.DEGREES, 2),
+        TOES(Unit.DEGREES, 2),
+        LEG_REACH(Unit.METRES, 0.004),
+        LEG_FOLD(Unit.METRES, 0.004),
+        ARM_REACH(Unit.METRES, 0.004),
+        ELBOW(Unit.DEGREES, 2),
+        SHOULDER(Unit.DEGREES, 2),
+        KNEE_FLOOR(Unit.METRES, 0.004),
+        FOOT_FLOOR(Unit.METRES, 0.004),
+        LIMB_BOX(Unit.METRES, 0.004),
+        HANDS_DEPTH(Unit.METRES, 0.01),
+        FOOT_LIFT(Unit.SHARE, 0.01),
+        SEAT(Unit.METRES, 0.004),
+        BALANCE(Unit.METRES, 0.001),
+        OFF_BASE(Unit.METRES, 0.001);
 
-        private final String words;
-        private final String unit;
+        private final Unit unit;
         private final double scale;
 
-        Kind(String words, String unit, double scale) {
-            this.words = words;
+        Kind(Unit unit, double scale) {
             this.unit = unit;
             this.scale = scale;
+        }
+
+        private Said said(Side side, double value, double limit) {
+            var said = Said.of("pose/" + name().toLowerCase(Locale.ROOT).replace('_', '-')).side("side", side);
+            return switch (unit) {
+                case DEGREES -> said.degrees("value", value).degrees("limit", limit);
+                case METRES -> said.length("value", value).length("limit", limit);
+                case SHARE -> said.percent("value", value, 0).percent("limit", limit, 0);
+            };
+        }
+    }
+
+    /** What a breach is measured in. */
+    private enum Unit {
+        DEGREES("°"), METRES("m"), SHARE("of the weight");
+
+        private final String word;
+
+        Unit(String word) {
+            this.word = word;
         }
     }
 
@@ -83,7 +102,6 @@ final class Breaches {
     /** The worst breach in words. */
     PoseOutcome.Impossible worst() {
         Kind what = kind.orElseThrow();
-        return new PoseOutcome.Impossible(String.format(Locale.ROOT, what.words, side.word(), value, limit),
-                Math.abs(value - limit), what.unit);
+        return new PoseOutcome.Impossible(what.said(side, value, limit), Math.abs(value - limit), what.unit.word);
     }
 }

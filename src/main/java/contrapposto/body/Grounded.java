@@ -2,6 +2,7 @@ package contrapposto.body;
 
 import contrapposto.body.Breaches.Kind;
 import contrapposto.quantity.Side;
+import contrapposto.wording.Said;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -23,7 +24,7 @@ final class Grounded {
         Optional<Resting> start = placed.apply(Position.START);
         Optional<Resting> working = placed.apply(Position.WORKING);
         if (start.isEmpty() || working.isEmpty()) {
-            return new PoseOutcome.Impossible("this movement cannot be done from this base", 1, "");
+            return new PoseOutcome.Impossible(Said.of("pose/base"), 1, "");
         }
         for (Resting resting : List.of(working.get(), start.get())) {
             limits(problem, resting);

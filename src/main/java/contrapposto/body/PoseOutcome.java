@@ -1,5 +1,7 @@
 package contrapposto.body;
 
+import contrapposto.wording.Said;
+
 /** What pose solving found. */
 public sealed interface PoseOutcome {
     /** Both positions exist. */
@@ -8,17 +10,16 @@ public sealed interface PoseOutcome {
     /**
      * No pose keeps every constraint.
      *
-     * @param constraint the one that cannot be met, in words ("left ankle would need 34° of forward bend")
+     * @param constraint the one that cannot be met ("the left ankle would need 34° of forward bend")
      * @param by         by how much, in {@code unit}
      */
-    record Impossible(String constraint, double by, String unit) implements PoseOutcome { }
+    record Impossible(Said constraint, double by, String unit) implements PoseOutcome { }
 
     /** The same in the mirror, words included. */
     default PoseOutcome mirrored() {
         return switch (this) {
             case Solved(var pose) -> new Solved(pose.mirrored());
-            case Impossible(var words, var by, var unit) -> new Impossible(
-                    words.replace("left", "\0").replace("right", "left").replace("\0", "right"), by, unit);
+            case Impossible(var constraint, var by, var unit) -> new Impossible(constraint.mirrored(), by, unit);
         };
     }
 }

@@ -122,7 +122,7 @@ final class Choice {
                     Said.of("turn/same-way"), Source.EXPECTED));
             case Trial.Held held -> tried.add(new Tried(held, judge.judge(held, order)));
             case Trial.Unheld(var constraint, var by, var unit) ->
-                    refusals.add(Reason.of("pose", Said.of("pose").text("constraint", constraint), Source.SOLVED));
+                    refusals.add(Reason.of("pose", Said.of("pose").said("constraint", constraint), Source.SOLVED));
         }
     }
 

@@ -6,6 +6,7 @@ import contrapposto.body.PoseProblem;
 import contrapposto.catalogue.Family.BaseKind;
 import contrapposto.catalogue.Implement;
 import contrapposto.quantity.Length;
+import contrapposto.wording.Said;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -156,7 +157,7 @@ final class Fitting {
     private Trial pulley(SetUp open) {
         var heights = q.wish().pulley().map(List::of).orElseGet(() -> Posing.pulleys(q, open.implement()));
         if (heights.isEmpty()) {
-            return new Trial.Unheld("the pulley cannot be set where this needs it", 0, "m");
+            return new Trial.Unheld(Said.of("pose/pulley"), 0, "m");
         }
         double usual = q.wish().pulleyDistance().orElse(
                 StrictMath.rint(q.family().levers().pulleyDistance() * q.stature() * 20) / 20);

@@ -2,6 +2,7 @@ package contrapposto.setup;
 
 import contrapposto.body.PoseProblem;
 import contrapposto.body.SolvedPose;
+import contrapposto.wording.Said;
 
 /** What came of solving one set-up with its distances found. */
 sealed interface Trial {
@@ -17,5 +18,5 @@ sealed interface Trial {
     }
 
     /** No pose exists at any distance tried; {@code constraint} is the one that came nearest to being met. */
-    record Unheld(String constraint, double by, String unit) implements Trial { }
+    record Unheld(Said constraint, double by, String unit) implements Trial { }
 }

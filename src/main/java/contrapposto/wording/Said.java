@@ -4,7 +4,6 @@ import contrapposto.quantity.Side;
 import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.SequencedMap;
 
@@ -107,14 +106,18 @@ public record Said(String key, SequencedMap<String, Term> terms) {
         return with(name, new Term.Listed(inner.stream().map(one -> (Term) new Term.Told(one)).toList()));
     }
 
+    /** The same with left and right exchanged. */
+    public Said mirrored() {
+        var other = new LinkedHashMap<String, Term>();
+        terms.forEach((name, term) -> other.put(name, term instanceof Term.Word(var word) ? new Term.Word(
+                word.equals("left") ? "right" : word.equals("right") ? "left" : word) : term));
+        return new Said(key, other);
+    }
+
     /** Every key that is said in it, its own first. */
     public List<String> keys() {
         var keys = new java.util.ArrayList<>(List.of(key));
         terms.values().forEach(term -> term.inside().forEach(said -> keys.addAll(said.keys())));
         return List.copyOf(keys);
-    }
-
-    Map<String, Term> byName() {
-        return terms;
     }
 }

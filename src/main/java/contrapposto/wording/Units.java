@@ -56,9 +56,9 @@ public record Units(UnitSystem system, Locale locale) {
         return system == UnitSystem.METRIC ? "kg" : "lb";
     }
 
-    /** {@code 9 Mar}, {@code 9. März}. */
+    /** {@code 9 Mar}, {@code 9.3.}: it heads a narrow column. */
     public String shortDay(LocalDate date) {
-        return date(date, dayForm() + "'" + NO_BREAK + "'MMM");
+        return date(date, german() ? "d.M." : "d'" + NO_BREAK + "'MMM");
     }
 
     /** {@code 31 May 2026}, {@code 31 de mayo de 2026}, {@code 31. Mai 2026}. */

@@ -27,7 +27,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
 class PhrasebookTest {
     /** Keys whose last part is made of a question, a pressure or a criterion. */
-    private static final Pattern MADE = Pattern.compile("(because|lost-on|lack)/.*");
+    private static final Pattern MADE = Pattern.compile("(because|lost-on|lack|pose)/.*");
     private static final Pattern KEY = Pattern.compile("\"([a-z0-9/-]+)\"");
     private static final Pattern SAID = Pattern.compile("Said\\.of\\(([^;]*?)\\)");
 
