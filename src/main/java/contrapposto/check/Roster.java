@@ -10,6 +10,7 @@ import contrapposto.yaml.YamlNode;
 import contrapposto.yaml.YamlReader;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -25,16 +26,17 @@ import java.util.function.Function;
  * says; a cell that begins with a bracket is read as YAML ({@code [mon, thu]}). A bad header refuses the roster; a bad
  * row refuses that row alone, and its notices point to the cell.
  */
-public final class Roster {
+public final class Roster implements Iterable<Roster.Row> {
     private final String file;
+    private final RosterSheet sheet;
     private final List<Cell> header;
     private final Function<String, Optional<byte[]>> specs;
     private final List<String> exercises;
-    private final Map<String, Optional<byte[]>> bytes = new LinkedHashMap<>();
-    private final Set<String> labels = new TreeSet<>();
+    private final Map<String, Optional<Start>> starts = new LinkedHashMap<>();
 
-    private Roster(String file, List<Cell> header, Function<String, Optional<byte[]>> specs, List<String> exercises) {
+    private Roster(String file, RosterSheet sheet, List<Cell> header, Function<String, Optional<byte[]>> specs, List<String> exercises) {
         this.file = file;
+        this.sheet = sheet;
         this.header = header;
         this.specs = specs;
         this.exercises = exercises;
@@ -43,25 +45,59 @@ public final class Roster {
     /** @param line of the roster, from 1 */
     public record Row(int line, Outcome<CheckedSpec> outcome) { }
 
-    /**
-     * @param specs the bytes of a spec by the name that the roster gives, empty if there is none
-     * @return rows in the order of the file
-     */
-    public static Outcome<List<Row>> read(String file, byte[] csv, Function<String, Optional<byte[]>> specs, Catalogue catalogue) {
-        return read(file, csv, specs, Checks.ids(catalogue));
+    /** A spec that rows start from, read once. */
+    private record Start(YamlReader.Reading reading, String sha256) {
+        static Start of(String name, byte[] bytes) {
+            return new Start(YamlReader.readOn(name, bytes), Checks.sha256(bytes));
+        }
     }
 
-    static Outcome<List<Row>> read(String file, byte[] csv, Function<String, Optional<byte[]>> specs, List<String> exercises) {
+    /**
+     * Opens a roster; rows are read and checked one by one, as they are asked for, so that a long roster takes no more
+     * memory than a short one.
+     *
+     * @param specs the bytes of a spec by the name that the roster gives, empty if there is none
+     */
+    public static Outcome<Roster> open(String file, byte[] csv, Function<String, Optional<byte[]>> specs, Catalogue catalogue) {
+        return open(file, csv, specs, Checks.ids(catalogue));
+    }
+
+    static Outcome<Roster> open(String file, byte[] csv, Function<String, Optional<byte[]>> specs, List<String> exercises) {
         return RosterSheet.read(file, csv).then(sheet -> {
-            var header = sheet.lines().getFirst();
+            var lines = sheet.lines();
+            var header = lines.next();
             var problems = problems(header);
-            if (sheet.lines().size() == 1 && problems.isEmpty()) {
+            if (!lines.hasNext() && problems.isEmpty()) {
                 problems.add(Notice.error("roster-empty", header.getFirst().span(), "the roster has a header but no row",
                         "add a line for each client"));
             }
-            var roster = new Roster(file, header, specs, exercises);
-            return Outcome.of(problems.isEmpty() ? sheet.lines().stream().skip(1).map(roster::row).toList() : List.of(), problems);
+            return Outcome.of(new Roster(file, sheet, header, specs, exercises), problems);
         });
+    }
+
+    /** How many rows there are. */
+    public int size() {
+        return sheet.count() - 1;
+    }
+
+    /** The rows in the order of the file. */
+    @Override
+    public Iterator<Row> iterator() {
+        var lines = sheet.lines();
+        lines.next();
+        var labels = new TreeSet<String>();
+        return new Iterator<>() {
+            @Override
+            public boolean hasNext() {
+                return lines.hasNext();
+            }
+
+            @Override
+            public Row next() {
+                var cells = lines.next();
+                return new Row(cells.getFirst().span().line(), checked(cells).then(spec -> once(spec, cells, labels)));
+            }
+        };
     }
 
     private static List<Notice> problems(List<Cell> header) {
@@ -87,30 +123,26 @@ public final class Roster {
         return problems;
     }
 
-    private Row row(List<Cell> cells) {
-        return new Row(cells.getFirst().span().line(), checked(cells));
-    }
-
     private Outcome<CheckedSpec> checked(List<Cell> cells) {
         var name = cells.getFirst();
         if (cells.size() != header.size()) {
             return refused(Notice.error("roster-cells", name.span(), "this row has " + cells.size()
                     + " cells, but the header has " + header.size(), "give every row as many cells; quote a cell that holds a comma"));
         }
-        var base = bytes.computeIfAbsent(name.text(), specs);
-        if (name.text().isEmpty() || base.isEmpty()) {
+        var start = starts.computeIfAbsent(name.text(), spec -> spec.isEmpty() ? Optional.empty() : specs.apply(spec).map(bytes -> Start.of(spec, bytes)));
+        if (start.isEmpty()) {
             return refused(Notice.error("roster-no-spec", name.span(), "there is no spec `" + name.text() + "`",
                     "name a file that stands beside the roster"));
         }
-        var reading = YamlReader.readOn(name.text(), base.get());
-        return reading.root().map(root -> grafted(root, cells, reading.notices(), base.get()))
+        var reading = start.get().reading();
+        return reading.root().map(root -> grafted(root, cells, reading.notices(), start.get().sha256()))
                 .orElseGet(() -> new Outcome.Refused<>(reading.notices()));
     }
 
-    private Outcome<CheckedSpec> grafted(YamlNode root, List<Cell> cells, List<Notice> before, byte[] base) {
+    private Outcome<CheckedSpec> grafted(YamlNode root, List<Cell> cells, List<Notice> before, String sha256) {
         var notices = new ArrayList<>(before);
         var spec = root;
-        var identity = new StringBuilder(Checks.sha256(base));
+        var identity = new StringBuilder(sha256);
         for (int i = 1; i < cells.size(); i++) {
             var cell = cells.get(i);
             if (!cell.text().isEmpty()) {
@@ -120,7 +152,7 @@ public final class Roster {
             }
         }
         return Checks.check(spec, notices, Checks.plainName(cells.getFirst().text()),
-                Checks.sha256(identity.toString().getBytes(StandardCharsets.UTF_8)), exercises).then(made -> once(made, cells));
+                Checks.sha256(identity.toString().getBytes(StandardCharsets.UTF_8)), exercises);
     }
 
     private Optional<YamlNode> value(Cell cell, List<Notice> notices) {
@@ -137,7 +169,7 @@ public final class Roster {
     }
 
     /** Refuses a row whose files would take the place of an earlier row's. */
-    private Outcome<CheckedSpec> once(CheckedSpec spec, List<Cell> cells) {
+    private static Outcome<CheckedSpec> once(CheckedSpec spec, List<Cell> cells, Set<String> labels) {
         var label = spec.client().label();
         boolean first = labels.add(spec.fileName() + "/" + label.toLowerCase(Locale.ROOT));
         return first ? Outcome.done(spec) : refused(Notice.error("roster-label-twice", cells.getFirst().span(), "`" + label

@@ -9,21 +9,39 @@ import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.Iterator;
 import java.util.List;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 
 /**
- * The cells of a CSV file with their places. Comma-separated, quoted by {@code "}, UTF-8 (RFC 4180); blank lines do not
- * count.
- *
- * @param lines the first is the header; never empty
+ * The cells of a CSV file with their places, line by line and never all at once. Comma-separated, quoted by {@code "},
+ * UTF-8 (RFC 4180); blank lines do not count.
  */
-record RosterSheet(List<List<Cell>> lines) {
+final class RosterSheet {
+    private static final CSVFormat FORMAT = CSVFormat.RFC4180.builder().setIgnoreEmptyLines(true).get();
+
+    private final String file;
+    private final String text;
+
+    private final int count;
+
+    private RosterSheet(String file, String text, int count) {
+        this.file = file;
+        this.text = text;
+        this.count = count;
+    }
+
+    /** How many lines, the header among them. */
+    int count() {
+        return count;
+    }
+
     /** @param text without its quotes and without spaces around it; line ends are line feeds */
     record Cell(Span span, String text) { }
 
+    /** A sheet whose every line is CSV; it has at least one. */
     static Outcome<RosterSheet> read(String file, byte[] bytes) {
         try {
             var decoded = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
@@ -35,64 +53,112 @@ record RosterSheet(List<List<Cell>> lines) {
     }
 
     private static Outcome<RosterSheet> read(String file, String text) {
-        var lines = new ArrayList<List<Cell>>();
-        try (var parser = CSVParser.parse(text, CSVFormat.RFC4180.builder().setIgnoreEmptyLines(true).get())) {
+        var places = new Places(file, text);
+        int next = 1;
+        int count = 0;
+        try (var parser = CSVParser.parse(text, FORMAT)) {
             for (var record : parser) {
-                lines.add(cells(file, text, record));
+                next = places.at(places.afterBlankLines((int) record.getCharacterPosition()), 1).line() + 1;
+                count++;
             }
         } catch (IOException | UncheckedIOException e) {
-            int line = lines.isEmpty() ? 1 : lines.getLast().getFirst().span().line() + 1;
-            return refused(Notice.error("roster-syntax", new Span(file, line, 1, 1, ""),
+            return refused(Notice.error("roster-syntax", new Span(file, next, 1, 1, ""),
                     "this line is not valid CSV", "close each quote; write a quote inside a cell twice"));
         }
-        return lines.isEmpty() ? refused(Notice.error("roster-empty", Span.whole(file), "the roster holds nothing to read",
-                "begin with a header line: `spec,client.name,client.height`")) : Outcome.done(new RosterSheet(lines));
+        return count == 0 ? refused(Notice.error("roster-empty", Span.whole(file), "the roster holds nothing to read",
+                "begin with a header line: `spec,client.name,client.height`")) : Outcome.done(new RosterSheet(file, text, count));
     }
 
     private static Outcome<RosterSheet> refused(Notice notice) {
         return new Outcome.Refused<>(List.of(notice));
     }
 
+    /** The lines from the first on, each read when it is asked for; the first is the header. */
+    Iterator<List<Cell>> lines() {
+        var places = new Places(file, text);
+        Iterator<CSVRecord> records = records();
+        return new Iterator<>() {
+            @Override
+            public boolean hasNext() {
+                return records.hasNext();
+            }
+
+            @Override
+            public List<Cell> next() {
+                return cells(places, records.next());
+            }
+        };
+    }
+
+    private Iterator<CSVRecord> records() {
+        try {
+            return CSVParser.parse(text, FORMAT).iterator();      // holds a text, nothing that must be closed
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
     /** The parser gives values, not places: those are found by walking over the record's text. */
-    private static List<Cell> cells(String file, String text, CSVRecord record) {
+    private static List<Cell> cells(Places places, CSVRecord record) {
         var cells = new ArrayList<Cell>();
-        int at = afterBlankLines(text, (int) record.getCharacterPosition());
+        int at = places.afterBlankLines((int) record.getCharacterPosition());
         for (var value : record) {
-            int end = end(text, at);
-            cells.add(new Cell(span(file, text, at, Math.max(1, end - at)), value.strip().replace("\r\n", "\n")));
+            int end = places.end(at);
+            cells.add(new Cell(places.at(at, Math.max(1, end - at)), value.strip().replace("\r\n", "\n")));
             at = end + 1;
         }
         return List.copyOf(cells);
     }
 
-    private static int afterBlankLines(String text, int at) {
-        int i = at;
-        while (i < text.length() && (text.charAt(i) == '\n' || text.charAt(i) == '\r')) {
-            i++;
-        }
-        return i;
-    }
+    /** Walks a text from front to back and tells line and column; asking for an earlier place is a bug. */
+    private static final class Places {
+        private final String file;
+        private final String text;
+        private int line = 1;
+        private int begin;
+        private String source = "";
 
-    /** Where the cell that begins at {@code at} ends: at a comma or line end outside quotes. */
-    private static int end(String text, int at) {
-        boolean quoted = false;
-        int i = at;
-        for (; i < text.length(); i++) {
-            char c = text.charAt(i);
-            if (c == '"') {
-                quoted = !quoted;
-            } else if (!quoted && (c == ',' || c == '\n' || c == '\r')) {
-                break;
+        Places(String file, String text) {
+            this.file = file;
+            this.text = text;
+            this.source = source();
+        }
+
+        Span at(int place, int length) {
+            for (int feed = text.indexOf('\n', begin); feed >= 0 && feed < place; feed = text.indexOf('\n', begin)) {
+                line++;
+                begin = feed + 1;
+                source = source();
             }
+            return new Span(file, line, text.codePointCount(begin, place) + 1, length, source);
         }
-        return i;
-    }
 
-    private static Span span(String file, String text, int at, int length) {
-        int line = (int) text.substring(0, at).chars().filter(c -> c == '\n').count();
-        int begin = text.lastIndexOf('\n', at - 1) + 1;
-        int end = text.indexOf('\n', at);
-        var source = text.substring(begin, end < 0 ? text.length() : end).replace("\r", "");
-        return new Span(file, line + 1, text.codePointCount(begin, at) + 1, length, source);
+        private String source() {
+            int end = text.indexOf('\n', begin);
+            return text.substring(begin, end < 0 ? text.length() : end).replace("\r", "");
+        }
+
+        int afterBlankLines(int at) {
+            int i = at;
+            while (i < text.length() && (text.charAt(i) == '\n' || text.charAt(i) == '\r')) {
+                i++;
+            }
+            return i;
+        }
+
+        /** Where the cell that begins at {@code at} ends: at a comma or line end outside quotes. */
+        int end(int at) {
+            boolean quoted = false;
+            int i = at;
+            for (; i < text.length(); i++) {
+                char c = text.charAt(i);
+                if (c == '"') {
+                    quoted = !quoted;
+                } else if (!quoted && (c == ',' || c == '\n' || c == '\r')) {
+                    break;
+                }
+            }
+            return i;
+        }
     }
 }

@@ -6,14 +6,15 @@ import contrapposto.check.CheckedSpec.Paper;
 import contrapposto.check.CheckedSpec.Print;
 import contrapposto.compose.Composer;
 import contrapposto.compose.Templates;
-import contrapposto.deliver.Manifest;
 import contrapposto.notice.Outcome;
 import contrapposto.wording.Phrasebook;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -27,7 +28,7 @@ final class BuildCommand implements Callable<Integer> {
 
     private final Streams streams;
 
-    @Parameters(paramLabel = "SPEC", arity = "1..*", description = "Spec files, folders of them, or rosters (.csv).")
+    @Parameters(paramLabel = "SPEC", arity = "1..*", description = "Spec files, folders of them, packs, or rosters (.csv).")
     private List<Path> specs = List.of();
 
     @Option(names = {"-o", "--out"}, paramLabel = "DIR", defaultValue = "out", description = "Where to write (default: ${DEFAULT-VALUE}).")
@@ -50,6 +51,9 @@ final class BuildCommand implements Callable<Integer> {
 
     @Option(names = "--jobs", paramLabel = "N", description = "How many clients to work on at once (default: one for each processor).")
     private Optional<Integer> jobs = Optional.empty();
+
+    @Option(names = "--again", description = "Make everything again, also what is there from the same inputs.")
+    private boolean again;
 
     @Option(names = "--templates", paramLabel = "DIR", description = "Lay the templates of this folder over ours.")
     private Optional<Path> templates = Optional.empty();
@@ -89,26 +93,31 @@ final class BuildCommand implements Callable<Integer> {
     }
 
     private int build(Catalogue catalogue, int atOnce) {
-        var inputs = Inputs.read(specs, streams, catalogue);
+        var inputs = Inputs.of(specs, streams, catalogue);
         if (inputs.isEmpty()) {
             throw new Console.Usage("there is no spec in " + specs.stream().map(p -> "`" + p + "`").toList() + "; a spec is a file that ends in .yaml");
         }
-        var press = new Press(catalogue, new Composer(openTemplates()), new Wanted(editions, paper, print, html, language));
-        Path root = streams.path(out);
-        var manifest = new Run(press, root, out, streams, voice).all(inputs, atOnce);
-        if (inputs.stream().noneMatch(Inputs.Input::there)) {
+        if (!inputs.anyThere()) {
+            inputs.forEach(input -> streams.notices(input.spec().notices()));
             return Console.NOTHING;
         }
-        if (json) {
-            streams.out().print(manifest.text());
+        var wanted = new Wanted(editions, paper, print, html, language);
+        var press = new Press(catalogue, new Composer(openTemplates()), wanted);
+        var own = Stream.concat(house.own(streams).stream(), templates.map(streams::path).stream()).toList();
+        var job = new Run.Job(press, Fingerprint.of(wanted.toString(), own), again, atOnce);
+        var tally = new Run(job, streams.path(out), out, streams, voice).all(inputs);
+        if (json && tally.written()) {
+            streams.out().print(text(streams.path(out).resolve("manifest.json")));
         }
-        return switch (manifest.write(root)) {
-            case Outcome.Refused<Path>(var notices) -> {
-                streams.notices(notices);
-                yield Console.PARTLY;
-            }
-            case Outcome.Done<Path> done -> manifest.entries().stream().allMatch(e -> e.result() == Manifest.Result.DONE) ? Console.DONE : Console.PARTLY;
-        };
+        return tally.written() && tally.failed() == 0 && tally.withheld() == 0 ? Console.DONE : Console.PARTLY;
+    }
+
+    private static String text(Path manifest) {
+        try {
+            return Files.readString(manifest);
+        } catch (IOException e) {
+            throw new Console.Usage("`" + manifest + "` was written, but cannot be read");
+        }
     }
 
     private Templates openTemplates() {

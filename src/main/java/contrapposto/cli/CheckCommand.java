@@ -5,6 +5,7 @@ import contrapposto.notice.Notice;
 import contrapposto.notice.NoticeText;
 import contrapposto.notice.Outcome;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -45,13 +46,18 @@ final class CheckCommand implements Callable<Integer> {
             }
             case Outcome.Done<contrapposto.catalogue.Catalogue>(var catalogue, var notices) -> {
                 streams.notices(notices);
-                yield report(Inputs.read(specs, streams, catalogue));
+                yield report(Inputs.of(specs, streams, catalogue));
             }
         };
     }
 
-    private int report(List<Inputs.Input> inputs) {
-        var notices = inputs.stream().flatMap(i -> i.spec().notices().stream()).toList();
+    private int report(Inputs inputs) {
+        var notices = new ArrayList<Notice>();
+        boolean sound = true;
+        for (var input : inputs) {
+            notices.addAll(input.spec().notices());
+            sound &= input.spec() instanceof Outcome.Done<?>;
+        }
         if (json) {
             streams.out().print(Json.of(notices.stream().map(CheckCommand::tree).toList()));
         } else {
@@ -60,10 +66,7 @@ final class CheckCommand implements Callable<Integer> {
         if (!voice.quiet()) {
             streams.err().println(count(inputs.size(), "spec") + ", " + (notices.isEmpty() ? "no problem" : count(notices.size(), "problem")));
         }
-        if (inputs.stream().noneMatch(Inputs.Input::there)) {
-            return Console.NOTHING;
-        }
-        return inputs.stream().allMatch(i -> i.spec() instanceof Outcome.Done<?>) ? Console.DONE : Console.PARTLY;
+        return !inputs.anyThere() ? Console.NOTHING : sound ? Console.DONE : Console.PARTLY;
     }
 
     private static String count(int number, String what) {

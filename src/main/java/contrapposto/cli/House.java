@@ -12,6 +12,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import picocli.CommandLine.Option;
 
 /** The catalogue and the house rules a command works with: ours, or a practice's own over them. */
@@ -26,6 +27,11 @@ final class House {
     Outcome<Catalogue> open(Streams streams) {
         return rules(streams).then(read -> catalogue.map(folder -> overlay(folder, streams.path(folder), read))
                 .orElseGet(() -> Outcome.done(CatalogueReader.house(read))));
+    }
+
+    /** The files and folders of the practice that are in use. */
+    List<Path> own(Streams streams) {
+        return Stream.of(catalogue, rules).flatMap(Optional::stream).map(streams::path).toList();
     }
 
     private Outcome<HouseRules> rules(Streams streams) {

@@ -3,6 +3,7 @@ package contrapposto.cli;
 import contrapposto.catalogue.Catalogue;
 import contrapposto.check.CheckedSpec;
 import contrapposto.check.Checks;
+import contrapposto.check.Pack;
 import contrapposto.check.Roster;
 import contrapposto.notice.Outcome;
 import java.io.IOException;
@@ -10,29 +11,92 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Locale;
+import java.util.NoSuchElementException;
 import java.util.Optional;
 import java.util.stream.Stream;
 
-/** The specs a command is given: files, all specs of folders, the rows of rosters. */
-final class Inputs {
+/**
+ * The specs a command is given: files, all specs of folders, the rows of rosters, the combinations of packs. Read and
+ * checked one by one, as they are asked for, so that any number of them takes no more memory than a few.
+ */
+final class Inputs implements Iterable<Inputs.Input> {
     /** Lies among the demo specs, but is none. */
     private static final String HOUSE_RULES = "house-rules.yaml";
 
-    private Inputs() { }
+    private final List<Source> sources;
+
+    private Inputs(List<Source> sources) {
+        this.sources = sources;
+    }
 
     /**
      * One spec.
      *
-     * @param name  as the user named it
-     * @param there whether there was a file to read
+     * @param name as the user named it
      */
-    record Input(String name, boolean there, Outcome<CheckedSpec> spec) { }
+    record Input(String name, Outcome<CheckedSpec> spec) { }
 
-    /** All specs, read and checked, in the order given; those of a folder by name. */
-    static List<Input> read(List<Path> given, Streams streams, Catalogue catalogue) {
-        return given.stream().flatMap(path -> files(path, streams)).flatMap(path -> inputs(path, streams, catalogue)).toList();
+    /**
+     * One file that was named, opened.
+     *
+     * @param there  whether there was a file to read
+     * @param count  how many specs it gives
+     * @param pack   what a pack's index page is made of
+     */
+    private record Source(boolean there, int count, Iterable<Input> inputs, Optional<Pack> pack) {
+        static Source of(boolean there, Input one) {
+            return new Source(there, 1, List.of(one), Optional.empty());
+        }
+    }
+
+    /** Everything named, in the order given; what lies in a folder by name. */
+    static Inputs of(List<Path> given, Streams streams, Catalogue catalogue) {
+        return new Inputs(given.stream().flatMap(path -> files(path, streams)).map(path -> source(path, streams, catalogue)).toList());
+    }
+
+    boolean isEmpty() {
+        return sources.isEmpty();
+    }
+
+    /** Whether there was any file to read. */
+    boolean anyThere() {
+        return sources.stream().anyMatch(Source::there);
+    }
+
+    int size() {
+        return sources.stream().mapToInt(Source::count).sum();
+    }
+
+    List<Pack> packs() {
+        return sources.stream().flatMap(source -> source.pack().stream()).toList();
+    }
+
+    @Override
+    public Iterator<Input> iterator() {
+        var left = sources.iterator();
+        return new Iterator<>() {
+            private Iterator<Input> current = List.<Input>of().iterator();
+
+            @Override
+            public boolean hasNext() {
+                while (!current.hasNext() && left.hasNext()) {
+                    current = left.next().inputs().iterator();
+                }
+                return current.hasNext();
+            }
+
+            @Override
+            public Input next() {
+                if (!hasNext()) {
+                    throw new NoSuchElementException();
+                }
+                return current.next();
+            }
+        };
     }
 
     private static Stream<Path> files(Path given, Streams streams) {
@@ -52,33 +116,57 @@ final class Inputs {
         return (lower.endsWith(".yaml") || lower.endsWith(".yml")) && !lower.equals(HOUSE_RULES) && !lower.startsWith(".");
     }
 
-    private static Stream<Input> inputs(Path given, Streams streams, Catalogue catalogue) {
-        return given.toString().toLowerCase(Locale.ROOT).endsWith(".csv") ? roster(given, streams, catalogue)
-                : Stream.of(input(given, streams, catalogue));
-    }
-
-    /** One input a row; specs that a roster names lie relative to it. */
-    private static Stream<Input> roster(Path given, Streams streams, Catalogue catalogue) {
+    private static Source source(Path given, Streams streams, Catalogue catalogue) {
         Path place = streams.path(given);
-        var rows = House.bytes(given, place).then(csv -> Roster.read(given.toString(), csv, name -> sibling(place, name), catalogue));
-        return switch (rows) {
-            case Outcome.Refused<List<Roster.Row>>(var notices) -> Stream.of(new Input(given.toString(), Files.isRegularFile(place), new Outcome.Refused<>(notices)));
-            case Outcome.Done<List<Roster.Row>>(var found, var notices) ->
-                    found.stream().map(row -> new Input(given + ":" + row.line(), true, row.outcome()));
+        boolean csv = given.toString().toLowerCase(Locale.ROOT).endsWith(".csv");
+        return switch (House.bytes(given, place)) {
+            case Outcome.Refused<byte[]>(var notices) -> Source.of(false, new Input(given.toString(), new Outcome.Refused<>(notices)));
+            case Outcome.Done<byte[]>(var bytes, var none) when csv -> roster(given, place, bytes, catalogue);
+            case Outcome.Done<byte[]>(var bytes, var none) when Pack.is(bytes) -> pack(given, place, bytes, catalogue);
+            case Outcome.Done<byte[]>(var bytes, var none) -> new Source(true, 1,
+                    () -> List.of(new Input(given.toString(), Checks.check(given.toString(), bytes, catalogue))).iterator(), Optional.empty());
         };
     }
 
-    private static Optional<byte[]> sibling(Path roster, String name) {
+    /** One input a row; specs that a roster names lie relative to it. */
+    private static Source roster(Path given, Path place, byte[] csv, Catalogue catalogue) {
+        return switch (Roster.open(given.toString(), csv, name -> sibling(place, name), catalogue)) {
+            case Outcome.Refused<Roster>(var notices) -> Source.of(true, new Input(given.toString(), new Outcome.Refused<>(notices)));
+            case Outcome.Done<Roster>(var roster, var none) -> new Source(true, roster.size(), () -> rows(given, roster.iterator()), Optional.empty());
+        };
+    }
+
+    private static Iterator<Input> rows(Path given, Iterator<Roster.Row> rows) {
+        return new Iterator<>() {
+            @Override
+            public boolean hasNext() {
+                return rows.hasNext();
+            }
+
+            @Override
+            public Input next() {
+                var row = rows.next();
+                return new Input(given + ":" + row.line(), row.outcome());
+            }
+        };
+    }
+
+    private static Source pack(Path given, Path place, byte[] bytes, Catalogue catalogue) {
+        return switch (Pack.open(given.toString(), bytes, name -> sibling(place, name), catalogue)) {
+            case Outcome.Refused<Pack>(var notices) -> Source.of(true, new Input(given.toString(), new Outcome.Refused<>(notices)));
+            case Outcome.Done<Pack>(var pack, var none) -> {
+                var inputs = new ArrayList<Input>();
+                pack.sheets().forEach(sheet -> inputs.add(new Input(given + ":" + sheet.number(), sheet.outcome())));
+                yield new Source(true, inputs.size(), inputs, Optional.of(pack));
+            }
+        };
+    }
+
+    private static Optional<byte[]> sibling(Path file, String name) {
         try {
-            return Optional.of(Files.readAllBytes(roster.resolveSibling(name)));
+            return Optional.of(Files.readAllBytes(file.resolveSibling(name)));
         } catch (IOException | InvalidPathException e) {
             return Optional.empty();
         }
-    }
-
-    private static Input input(Path given, Streams streams, Catalogue catalogue) {
-        String name = given.toString();
-        var bytes = House.bytes(given, streams.path(given));
-        return new Input(name, bytes instanceof Outcome.Done<byte[]>, bytes.then(read -> Checks.check(name, read, catalogue)));
     }
 }

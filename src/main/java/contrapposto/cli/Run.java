@@ -3,13 +3,16 @@ package contrapposto.cli;
 import contrapposto.check.CheckedSpec;
 import contrapposto.deliver.Delivery;
 import contrapposto.deliver.FileNames;
+import contrapposto.deliver.Ledger;
 import contrapposto.deliver.Manifest;
 import contrapposto.notice.Notice;
 import contrapposto.notice.Outcome;
+import contrapposto.notice.Severity;
 import contrapposto.notice.Span;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Path;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -21,52 +24,90 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 
 /**
- * One run over many clients, several at once. What it reports comes in the order of the inputs, and what goes wrong with
- * one client costs no other theirs.
+ * One run over many clients, several at once and never many in memory. What it reports comes in the order of the inputs,
+ * and what goes wrong with one client costs no other theirs. A client whose files stand there from the same inputs is
+ * left as it is, so that a run that was cut off goes on where it stopped.
  */
 final class Run {
     private static final double SECOND = 1e9;
+    /** Clients waiting for each worker: enough to keep it busy, few enough to stay small. */
+    private static final int AHEAD = 4;
     /** Every ending that some outcome of a spec may leave. */
     private static final List<String> ALL_ENDINGS = List.of("client.pdf", "coach.pdf", "client.html", "coach.html");
     private static final List<String> REFERRAL_ENDINGS = List.of("referral.pdf", "referral.html");
 
-    private final Press press;
+    private final Job job;
+    private final Path root;
     private final Delivery delivery;
     private final Path shown;
     private final Streams streams;
     private final Voice voice;
+    private final Map<String, String> claimed = new LinkedHashMap<>();
+
+    /** @param fingerprint of all that decides the bytes besides the spec; {@code again} to make everything anew */
+    record Job(Press press, String fingerprint, boolean again, int atOnce) { }
 
     /** @param shown the folder written to, as the user named it */
-    Run(Press press, Path root, Path shown, Streams streams, Voice voice) {
-        this.press = press;
+    Run(Job job, Path root, Path shown, Streams streams, Voice voice) {
+        this.job = job;
+        this.root = root;
         this.delivery = new Delivery(root);
         this.shown = shown;
         this.streams = streams;
         this.voice = voice;
     }
 
-    private record Ended(Manifest.Entry entry, List<Notice> notices) { }
+    private record Ended(Manifest.Entry entry, boolean unchanged, List<Notice> notices) { }
 
-    /** Works on all inputs, says what became of each and returns the manifest of the run. */
-    Manifest all(List<Inputs.Input> inputs, int atOnce) {
-        var claimed = claims(inputs);
-        var entries = new ArrayList<Manifest.Entry>();
-        ExecutorService workers = Executors.newFixedThreadPool(Math.min(atOnce, Math.max(1, inputs.size())));
-        try (var progress = Progress.over(inputs.size(), streams, voice)) {
-            var running = new ArrayList<Future<Ended>>();
-            for (var input : inputs) {
-                running.add(workers.submit(() -> one(input, claimed)));
+    /** Works on all inputs, says what became of each, and leaves the manifest of the run. */
+    Tally all(Inputs inputs) {
+        var tally = new Tally();
+        var opened = Ledger.open(root).then(ledger -> Manifest.begin(root).map(manifest -> new Books(ledger, manifest)));
+        switch (opened) {
+            case Outcome.Refused<Books>(var notices) -> streams.notices(notices);
+            case Outcome.Done<Books>(var books, var none) -> {
+                try (var ledger = books.ledger(); var manifest = books.manifest()) {
+                    work(inputs, books, tally);
+                    switch (manifest.finish()) {
+                        case Outcome.Refused<Path>(var notices) -> streams.notices(notices);
+                        case Outcome.Done<Path> done -> tally.manifestWritten();
+                    }
+                }
+                if (inputs.size() > 1 && !voice.quiet()) {
+                    tally.summary().forEach(streams.err()::println);
+                }
             }
-            for (var future : running) {
-                Ended ended = ended(future);
-                progress.step();
-                report(ended);
-                entries.add(ended.entry());
+        }
+        return tally;
+    }
+
+    private record Books(Ledger ledger, Manifest manifest) { }
+
+    private void work(Inputs inputs, Books books, Tally tally) {
+        ExecutorService workers = Executors.newFixedThreadPool(Math.min(job.atOnce(), Math.max(1, inputs.size())));
+        var running = new ArrayDeque<Future<Ended>>();
+        try (var progress = Progress.over(inputs.size(), streams, voice)) {
+            for (var input : inputs) {
+                if (running.size() >= job.atOnce() * AHEAD) {
+                    settle(running.remove(), books, tally, progress);
+                }
+                var spec = input.spec().then(checked -> unclaimed(checked, input.name()));
+                running.add(workers.submit(() -> one(input.name(), spec, books.ledger())));
+            }
+            while (!running.isEmpty()) {
+                settle(running.remove(), books, tally, progress);
             }
         } finally {
             workers.shutdownNow();
         }
-        return new Manifest(entries);
+    }
+
+    private void settle(Future<Ended> future, Books books, Tally tally, Progress progress) {
+        Ended ended = ended(future);
+        progress.step();
+        report(ended);
+        tally.count(ended.entry(), ended.unchanged());
+        books.manifest().add(ended.entry());
     }
 
     private static Ended ended(Future<Ended> future) {
@@ -77,46 +118,53 @@ final class Run {
         }
     }
 
-    /** Which input may write which file names: the first that asks for them. */
-    private static Map<String, Inputs.Input> claims(List<Inputs.Input> inputs) {
-        var claimed = new LinkedHashMap<String, Inputs.Input>();
-        for (var input : inputs) {
-            if (input.spec() instanceof Outcome.Done<CheckedSpec>(var spec, var notices)) {
-                claimed.putIfAbsent(claim(spec), input);
-            }
-        }
-        return claimed;
-    }
-
     private static String claim(CheckedSpec spec) {
         return (FileNames.folder(spec) + "/" + FileNames.file(spec, "")).toLowerCase(Locale.ROOT);
     }
 
-    private Ended one(Inputs.Input input, Map<String, Inputs.Input> claimed) {
-        long start = System.nanoTime();
-        Outcome<Manifest.Entry> outcome;
-        try {
-            outcome = input.spec().then(spec -> unclaimed(spec, input, claimed)).then(press::press).then(pressed -> delivered(input, pressed));
-        } catch (RuntimeException | StackOverflowError | OutOfMemoryError bug) {
-            outcome = new Outcome.Refused<>(List.of(fault(input, bug)));
-        }
-        double seconds = (System.nanoTime() - start) / SECOND;
-        return switch (outcome) {
-            case Outcome.Done<Manifest.Entry>(var entry, var notices) ->
-                    new Ended(new Manifest.Entry(entry.spec(), entry.result(), entry.files(), seconds), notices);
-            case Outcome.Refused<Manifest.Entry>(var notices) ->
-                    new Ended(new Manifest.Entry(input.name(), Manifest.Result.FAILED, List.of(), seconds), notices);
-        };
-    }
-
-    private static Outcome<CheckedSpec> unclaimed(CheckedSpec spec, Inputs.Input input, Map<String, Inputs.Input> claimed) {
-        var first = claimed.get(claim(spec));
-        return first == input ? Outcome.done(spec) : new Outcome.Refused<>(List.of(Notice.error("same-files", Span.whole(input.name()),
-                "`" + first.name() + "` of this run writes the same files, `" + FileNames.folder(spec) + "/" + FileNames.file(spec, "") + "…`",
+    /** File names belong to the first input that asks for them. */
+    private Outcome<CheckedSpec> unclaimed(CheckedSpec spec, String name) {
+        String first = claimed.putIfAbsent(claim(spec), name);
+        return first == null ? Outcome.done(spec) : new Outcome.Refused<>(List.of(Notice.error("same-files", Span.whole(name),
+                "`" + first + "` of this run writes the same files, `" + FileNames.folder(spec) + "/" + FileNames.file(spec, "") + "…`",
                 "give one of the two specs another file name, or its client another `code`")));
     }
 
-    private Outcome<Manifest.Entry> delivered(Inputs.Input input, Press.Pressed pressed) {
+    private Ended one(String name, Outcome<CheckedSpec> spec, Ledger ledger) {
+        long start = System.nanoTime();
+        var outcome = spec.then(checked -> made(name, checked, ledger));
+        double seconds = (System.nanoTime() - start) / SECOND;
+        return switch (outcome) {
+            case Outcome.Done<Result>(var result, var notices) -> new Ended(new Manifest.Entry(name, result.made().result(), result.made().files(), List.of(), seconds),
+                    result.unchanged(), notices);
+            case Outcome.Refused<Result>(var notices) -> new Ended(new Manifest.Entry(name, Manifest.Result.FAILED, List.of(), problems(notices), seconds), false, notices);
+        };
+    }
+
+    private record Result(Ledger.Made made, boolean unchanged) { }
+
+    private static List<String> problems(List<Notice> notices) {
+        return notices.stream().filter(n -> n.severity() == Severity.ERROR).map(n -> n.span().file() + (n.span().line() > 0
+                ? ":" + n.span().line() + ":" + n.span().column() : "") + ": " + n.message()).toList();
+    }
+
+    private Outcome<Result> made(String name, CheckedSpec spec, Ledger ledger) {
+        String key = Fingerprint.key(job.fingerprint(), spec.sha256(), claim(spec));
+        var there = job.again() ? java.util.Optional.<Ledger.Made>empty() : ledger.unchanged(claim(spec), key);
+        if (there.isPresent()) {
+            return Outcome.done(new Result(there.get(), true));
+        }
+        try {
+            return job.press().press(spec).then(this::delivered).map(made -> {
+                ledger.add(claim(spec), key, made);
+                return new Result(made, false);
+            });
+        } catch (RuntimeException | StackOverflowError | OutOfMemoryError bug) {
+            return new Outcome.Refused<>(List.of(fault(name, bug)));
+        }
+    }
+
+    private Outcome<Ledger.Made> delivered(Press.Pressed pressed) {
         CheckedSpec spec = pressed.plan().spec();
         var files = new LinkedHashMap<String, byte[]>();
         pressed.files().forEach(file -> files.put(FileNames.file(spec, file.ending()), file.bytes()));
@@ -128,33 +176,34 @@ final class Run {
                 var file = pressed.files().get(i);
                 facts.add(Manifest.FileFact.of(paths.get(i), file.bytes(), file.pages()));
             }
-            return new Manifest.Entry(input.name(), withheld ? Manifest.Result.WITHHELD : Manifest.Result.DONE, facts, 0);
+            return new Ledger.Made(withheld ? Manifest.Result.WITHHELD : Manifest.Result.DONE, facts);
         });
     }
 
-    private Notice fault(Inputs.Input input, Throwable bug) {
+    private Notice fault(String name, Throwable bug) {
         var trace = new StringWriter();
         bug.printStackTrace(new PrintWriter(trace));
         String detail = voice.verbose() ? trace.toString().replace("\t", "  ") : bug.toString();
-        return Notice.error("program-fault", Span.whole(input.name()), "this is a fault of the program, not of your file: " + detail,
+        return Notice.error("program-fault", Span.whole(name), "this is a fault of the program, not of your file: " + detail,
                 "please report it with the spec; `--verbose` shows more");
     }
 
     private void report(Ended ended) {
-        ended.notices().stream().filter(n -> !voice.quiet() || n.severity() == contrapposto.notice.Severity.ERROR)
-                .forEach(n -> streams.notices(List.of(n)));
+        ended.notices().stream().filter(n -> !voice.quiet() || n.severity() == Severity.ERROR).forEach(n -> streams.notices(List.of(n)));
         if (voice.quiet()) {
             return;
         }
         var entry = ended.entry();
         String end = switch (entry.result()) {
-            case DONE -> "done";
+            case DONE -> ended.unchanged() ? "unchanged, left as it is" : "done";
             case WITHHELD -> "withheld: screening asks for a clinician first";
             case FAILED -> "failed, nothing written";
         };
         streams.err().println(entry.spec() + ": " + end);
-        entry.files().forEach(file -> streams.err().println("  " + shown.resolve(file.path())
-                + (file.pages() > 0 ? " (" + file.pages() + (file.pages() == 1 ? " page)" : " pages)") : "")));
+        if (!ended.unchanged()) {
+            entry.files().forEach(file -> streams.err().println("  " + shown.resolve(file.path())
+                    + (file.pages() > 0 ? " (" + file.pages() + (file.pages() == 1 ? " page)" : " pages)") : "")));
+        }
         if (voice.verbose()) {
             streams.err().println(String.format(Locale.ROOT, "  %.1f s", entry.seconds()));
         }

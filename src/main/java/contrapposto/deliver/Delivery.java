@@ -7,8 +7,6 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
-import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -16,7 +14,7 @@ import java.util.Map;
 
 /**
  * Writes the files of one client, whole or not at all: each is written beside its place first and moved there when all
- * are written. What another outcome of the same spec left there is removed, so that no older program lies beside a
+ * are written; when one cannot be moved, those before it go back to what they were. What another outcome of the same spec left there is removed, so that no older program lies beside a
  * referral page.
  */
 public final class Delivery {
@@ -53,39 +51,24 @@ public final class Delivery {
                 return refused(place, "is not a plain file", "move it away");
             }
         }
-        var written = new LinkedHashMap<Path, Path>();
+        var exchange = new Exchange(folder);
         try {
             Files.createDirectories(folder);
             for (var file : parcel.files().entrySet()) {
-                Path draft = folder.resolve("." + file.getKey() + ".part");
-                Files.deleteIfExists(draft);
-                Files.write(draft, file.getValue(), StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
-                written.put(draft, folder.resolve(file.getKey()));
+                exchange.draft(file.getKey(), file.getValue());
             }
-            for (var move : written.entrySet()) {
-                Files.move(move.getKey(), move.getValue(), StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.ATOMIC_MOVE);
-            }
+            exchange.swap();
             for (String name : parcel.stale()) {
                 Files.deleteIfExists(folder.resolve(name));
             }
         } catch (IOException e) {
-            discard(written.keySet());
+            exchange.undo();
             return refused(folder, "cannot be written: " + e.getClass().getSimpleName().replace("Exception", "") + " " + e.getMessage(),
                     "check that the folder exists, may be written and has room, or choose another with `-o`");
         }
         var names = new ArrayList<String>();
         parcel.files().keySet().forEach(name -> names.add(parcel.folder() + "/" + name));
         return Outcome.done(List.copyOf(names));
-    }
-
-    private static void discard(Iterable<Path> drafts) {
-        for (Path draft : drafts) {
-            try {
-                Files.deleteIfExists(draft);
-            } catch (IOException e) {
-                continue;      // the notice about the folder says more than this would
-            }
-        }
     }
 
     private static Outcome<List<String>> refused(Path place, String what, String hint) {

@@ -22,6 +22,13 @@ public final class Json {
         return json.text.append('\n').toString();
     }
 
+    /** The same without the line feed, as it stands inside {@code depth} others. */
+    static String at(Object tree, int depth) {
+        var json = new Json();
+        json.value(tree, depth);
+        return json.text.toString();
+    }
+
     private void value(Object value, int depth) {
         switch (value) {
             case String words -> string(words);

@@ -4,22 +4,38 @@ import contrapposto.notice.Notice;
 import contrapposto.notice.Outcome;
 import contrapposto.notice.Span;
 import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
+import java.util.Arrays;
 import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 
-/** What one run did, spec by spec: {@code manifest.json}. Only {@code seconds} differs between runs over the same specs. */
-public record Manifest(List<Entry> entries) {
-    public Manifest {
-        entries = List.copyOf(entries);
+/**
+ * What one run did, spec by spec: {@code manifest.json}. Entries are written as they come and not kept; the file stands in
+ * its place when the run is done, whole or not at all. Only {@code seconds} differs between runs over the same specs.
+ */
+public final class Manifest implements AutoCloseable {
+    private static final String NAME = "manifest.json";
+
+    private final Path draft;
+    private final Path place;
+    private final Writer out;
+    private boolean any;
+
+    private Manifest(Path draft, Path place, Writer out) {
+        this.draft = draft;
+        this.place = place;
+        this.out = out;
     }
 
     /** How one spec ended. */
@@ -29,10 +45,22 @@ public record Manifest(List<Entry> entries) {
         public String word() {
             return name().toLowerCase(Locale.ROOT);
         }
+
+        static Optional<Result> of(String word) {
+            return Arrays.stream(values()).filter(result -> result.word().equals(word)).findFirst();
+        }
     }
 
-    /** @param spec the file as the user named it */
-    public record Entry(String spec, Result result, List<FileFact> files, double seconds) { }
+    /**
+     * @param spec     the file as the user named it
+     * @param problems of a spec that failed, each with its place
+     */
+    public record Entry(String spec, Result result, List<FileFact> files, List<String> problems, double seconds) {
+        public Entry {
+            files = List.copyOf(files);
+            problems = List.copyOf(problems);
+        }
+    }
 
     /** @param path relative to the run's folder; {@code pages} 0 for what has none */
     public record FileFact(String path, String sha256, int pages) {
@@ -45,12 +73,32 @@ public record Manifest(List<Entry> entries) {
         }
     }
 
-    /** The JSON text. */
-    public String text() {
-        var tree = new LinkedHashMap<String, Object>();
-        tree.put("format", 1);
-        tree.put("specs", entries.stream().map(Manifest::tree).toList());
-        return Json.of(tree);
+    /** Begins the manifest of a run into {@code root}. */
+    public static Outcome<Manifest> begin(Path root) {
+        Path place = root.resolve(NAME);
+        try {
+            Files.createDirectories(root);
+            if (Files.isSymbolicLink(place)) {
+                return refused(place, "is a link to somewhere else");
+            }
+            Path draft = root.resolve("." + NAME + ".part");
+            Files.deleteIfExists(draft);
+            var out = Files.newBufferedWriter(draft, StandardCharsets.UTF_8);
+            out.write("{\n  \"format\": 1,\n  \"specs\": [");
+            return Outcome.done(new Manifest(draft, place, out));
+        } catch (IOException e) {
+            return refused(place, "cannot be written: " + e.getClass().getSimpleName());
+        }
+    }
+
+    /** Adds what became of the next spec. @throws UncheckedIOException if the disk is full */
+    public void add(Entry entry) {
+        try {
+            out.write((any ? "," : "") + "\n    " + Json.at(tree(entry), 2));
+            any = true;
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     private static Map<String, Object> tree(Entry entry) {
@@ -66,21 +114,19 @@ public record Manifest(List<Entry> entries) {
             }
             return fact;
         }).toList());
+        if (!entry.problems().isEmpty()) {
+            tree.put("problems", entry.problems());
+        }
         tree.put("pages", entry.files().stream().mapToInt(FileFact::pages).sum());
         tree.put("seconds", entry.seconds());
         return tree;
     }
 
-    /** Writes {@code manifest.json} into {@code root}, whole or not at all. */
-    public Outcome<Path> write(Path root) {
-        Path place = root.resolve("manifest.json");
+    /** Puts {@code manifest.json} in its place. */
+    public Outcome<Path> finish() {
         try {
-            Files.createDirectories(root);
-            if (Files.isSymbolicLink(place)) {
-                return refused(place, "is a link to somewhere else");
-            }
-            Path draft = root.resolve(".manifest.json.part");
-            Files.write(draft, text().getBytes(StandardCharsets.UTF_8));
+            out.write((any ? "\n  " : "") + "]\n}\n");
+            out.close();
             Files.move(draft, place, StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.ATOMIC_MOVE);
             return Outcome.done(place);
         } catch (IOException e) {
@@ -88,8 +134,19 @@ public record Manifest(List<Entry> entries) {
         }
     }
 
-    private static Outcome<Path> refused(Path place, String what) {
-        return new Outcome.Refused<>(List.of(Notice.error("cannot-write", Span.whole(place.toString()), "`manifest.json` " + what,
-                "choose another folder with `-o`")));
+    /** Leaves no draft behind. */
+    @Override
+    public void close() {
+        try {
+            out.close();
+            Files.deleteIfExists(draft);
+        } catch (IOException e) {
+            return;      // the notice about the folder says more than this would
+        }
+    }
+
+    private static <T> Outcome<T> refused(Path place, String what) {
+        return new Outcome.Refused<>(List.of(Notice.error("cannot-write", Span.whole(place.toString()), "`" + NAME + "` " + what,
+                "check that the folder may be written and has room, or choose another with `-o`")));
     }
 }

@@ -122,7 +122,13 @@ class PairsTest {
     static Outcome<CheckedSpec> check(Path file) throws IOException {
         var bytes = Files.readAllBytes(file);
         return assertTimeoutPreemptively(Duration.ofSeconds(20),
-                () -> Checks.check(file.getFileName().toString(), bytes, DemoSpecsTest.EXERCISES));
+                () -> Pack.is(bytes) ? pack(file, bytes) : Checks.check(file.getFileName().toString(), bytes, DemoSpecsTest.EXERCISES));
+    }
+
+    /** The first combination that is refused, or the refusal of the whole pack. */
+    private static Outcome<CheckedSpec> pack(Path file, byte[] bytes) {
+        return Pack.open(file.getFileName().toString(), bytes, RosterTest::spec, DemoSpecsTest.EXERCISES).then(pack -> pack.sheets().stream()
+                .map(Pack.Sheet::outcome).filter(o -> o instanceof Outcome.Refused<CheckedSpec>).findFirst().orElseThrow());
     }
 
     private static void assertAsNoted(Path file, List<Notice> notices) throws IOException {

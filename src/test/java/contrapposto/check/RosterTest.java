@@ -13,6 +13,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.DayOfWeek;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.DisplayNameGeneration;
@@ -24,14 +25,20 @@ class RosterTest {
     private static final Path SPECS = Path.of("src/test/resources/roster");
 
     static Outcome<List<Roster.Row>> read(Path file) throws IOException {
-        return Roster.read(file.getFileName().toString(), Files.readAllBytes(file), RosterTest::spec, DemoSpecsTest.EXERCISES);
+        return Roster.open(file.getFileName().toString(), Files.readAllBytes(file), RosterTest::spec, DemoSpecsTest.EXERCISES).map(RosterTest::all);
     }
 
     private static List<Roster.Row> rows(String csv) {
-        return Quietly.value(Roster.read("r.csv", csv.getBytes(StandardCharsets.UTF_8), RosterTest::spec, DemoSpecsTest.EXERCISES));
+        return all(Quietly.value(Roster.open("r.csv", csv.getBytes(StandardCharsets.UTF_8), RosterTest::spec, DemoSpecsTest.EXERCISES)));
     }
 
-    private static Optional<byte[]> spec(String name) {
+    private static List<Roster.Row> all(Roster roster) {
+        var rows = new ArrayList<Roster.Row>();
+        roster.forEach(rows::add);
+        return rows;
+    }
+
+    static Optional<byte[]> spec(String name) {
         try {
             var file = SPECS.resolve(name);
             return Files.isRegularFile(file) ? Optional.of(Files.readAllBytes(file)) : Optional.empty();
