@@ -30,16 +30,31 @@ import java.util.concurrent.TimeoutException;
 
 /**
  * Runs templates. They see finished words only, can make no object, call no method of one and read no file but other
- * templates; they have a limit of time and of output.
+ * templates; they have a limit of time and of output, and what runs over it is stopped.
  */
 public final class Templates {
     private static final Version VERSION = Configuration.VERSION_2_3_34;
     private static final Duration LIMIT = Duration.ofSeconds(20);
 
     private final Configuration configuration;
+    private final Duration limit;
 
     private Templates(TemplateLoader loader) {
-        configuration = new Configuration(VERSION);
+        this(configuration(loader), LIMIT);
+    }
+
+    private Templates(Configuration configuration, Duration limit) {
+        this.configuration = configuration;
+        this.limit = limit;
+    }
+
+    /** The same templates with another limit of time. */
+    Templates within(Duration time) {
+        return new Templates(configuration, time);
+    }
+
+    private static Configuration configuration(TemplateLoader loader) {
+        var configuration = new Interruptible(VERSION);
         configuration.setTemplateLoader(new MarkingLoader(loader));
         configuration.setDefaultEncoding("UTF-8");
         configuration.setLocale(Locale.ROOT);
@@ -53,6 +68,7 @@ public final class Templates {
         configuration.setLogTemplateExceptions(false);
         configuration.setWrapUncheckedExceptions(true);
         configuration.setTemplateUpdateDelayMilliseconds(Long.MAX_VALUE);
+        return configuration;
     }
 
     /** The templates that come with the program. */
@@ -76,10 +92,10 @@ public final class Templates {
         thread.setDaemon(true);
         thread.start();
         try {
-            return task.get(LIMIT.toMillis(), TimeUnit.MILLISECONDS);
+            return task.get(limit.toMillis(), TimeUnit.MILLISECONDS);
         } catch (TimeoutException e) {
             task.cancel(true);
-            return slip(whole(name), "the template runs for more than " + LIMIT.toSeconds() + " s", "look for a list or macro without an end");
+            return slip(whole(name), "the template runs for more than " + limit.toMillis() + " ms", "look for a list or macro without an end");
         } catch (ExecutionException e) {
             return e.getCause() instanceof StackOverflowError
                     ? slip(whole(name), "a macro calls itself without an end", "give it a case in which it stops")

@@ -1,6 +1,7 @@
 package contrapposto.compose;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -9,6 +10,7 @@ import contrapposto.notice.Outcome;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.DisplayNameGeneration;
@@ -41,6 +43,25 @@ class TemplatesTest {
         assertInstanceOf(Outcome.Refused.class, outcome);
         assertEquals(List.of("template-slip"), outcome.notices().stream().map(n -> n.id()).toList());
         assertTrue(outcome.notices().getFirst().span().file().startsWith("templates/"), outcome.notices().toString());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {
+        "<#list 1..2000000000 as a><#list 1..2000000000 as b></#list></#list>",
+        "<#list 1..2000000000 as a>${(1..2000000000)?filter(i -> i < 0)?size}</#list>",
+        "<#macro m><#list 1..2000000000 as a><#nested></#list></#macro><@m><@m></@m></@m>",
+        "<#include 'inner.ftlx'>", "<#import 'inner.ftlx' as p>"})
+    void what_runs_without_an_end_is_stopped_and_its_thread_with_it(String text) throws Exception {
+        Files.writeString(folder.resolve("inner.ftlx"), "<#list 1..2000000000 as a><#list 1..2000000000 as b></#list></#list>");
+        Files.writeString(folder.resolve("probe.ftlx"), text);
+        var outcome = Templates.over(folder).within(Duration.ofMillis(300)).run("probe.ftlx", Map.of());
+        assertEquals(List.of("the template runs for more than 300 ms"), outcome.notices().stream().map(n -> n.message()).toList());
+        for (Thread thread : Thread.getAllStackTraces().keySet()) {
+            if (thread.getName().equals("template")) {
+                thread.join(5000);
+                assertFalse(thread.isAlive(), () -> "still running: " + List.of(thread.getStackTrace()));
+            }
+        }
     }
 
     @Test
