@@ -156,7 +156,7 @@ public final class Ledger implements AutoCloseable {
 
         static Optional<Line> parse(String text) {
             var words = text.split(" ");
-            boolean whole = words.length > HEAD + 1 && words[words.length - 1].equals(".") && (words.length - HEAD - 1) % FACT == 0;
+            boolean whole = words.length >= HEAD + 1 && words[words.length - 1].equals(".") && (words.length - HEAD - 1) % FACT == 0;
             if (!whole) {
                 return Optional.empty();
             }
