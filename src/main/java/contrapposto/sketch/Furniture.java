@@ -142,7 +142,7 @@ final class Furniture {
     private void plates(double[] x, double y, double top) {
         Part stack = parts.removeLast();
         List<Part.Crease> creases = new ArrayList<>(stack.creases());
-        for (double z = .125; z < top - .03; z += .075) {
+        for (double z = .125; z < top - .03; z += .10) {
             creases.add(new Part.Crease(Outline.polyline(camera.see(new Vector3D(x[0], y - .10, z)),
                     camera.see(new Vector3D(x[1], y - .10, z))), Pen.EDGE, Tones.BLACK));
         }

@@ -27,7 +27,7 @@ record Head(Sitter sitter) {
         Part.Shape cranium = new Part.Shape(cranium(), Tones.HAIR);
         Part.Shape nape = new Part.Shape(sitter.hull(ball(-.020, 0, -.060, .038), ball(-.024, 0, -.086, .0245)), Tones.HAIR);
         Part.Shape face = new Part.Shape(sitter.hull(ball(.021, 0, -.052, .0310), ball(.020, 0, -.082, .0290),
-                ball(.031, 0, -.1135, .0150), ball(.004, 0, -.094, .0270), ball(.010, 0, -.058, .0360)), Tones.SKIN);
+                ball(.031, 0, -.1135, .0150), ball(.006, 0, -.092, .0280)), Tones.SKIN);
         Part.Shape nose = new Part.Shape(sitter.hull(ball(.045, 0, -.060, .0055), ball(.056, 0, -.081, .0055),
                 ball(.046, 0, -.085, .0060)), Tones.SKIN);
         List<Part.Shape> shapes = towardReader > -.35 ? List.of(cranium, nape, face, nose)

@@ -46,8 +46,11 @@ record Leg(Sitter sitter, Side side, boolean far, Bone thigh, Bone shank) {
 
     /** The muscle behind the hip, from pelvis to the back of the thigh. */
     Outline seat() {
-        double k = thigh.thick();
-        return sitter.hull(sitter.ball(behind(), .050 * k), thigh.circle(.125, CLOTH).scaled(.97));
+        return sitter.hull(seatBall(), thigh.circle(.125, CLOTH).scaled(.97));
+    }
+
+    Circle seatBall() {
+        return sitter.ball(behind(), .050 * thigh.thick());
     }
 
     private Vector3D behind() {

@@ -37,10 +37,13 @@ record Scene(Mannequin body, List<Part> order, List<Part> over, Optional<List<Ou
                 props, order.stream().map(Part::bounds).toList());
     }
 
-    /** The same before the silhouette of another pose. */
+    /** The same before the silhouette of another pose, without those of its shapes that the body hides anyway. */
     Scene before(Pose other) {
-        return new Scene(body, order, over, Optional.of(new Silhouette(body.sitter().posed(other)).outlines()), floor, props,
-                boxes);
+        List<Outline> seen = new ArrayList<>(new Silhouette(body.sitter().posed(other)).outlines());
+        List<Outline> before = order.stream().flatMap(part -> part.edge().stream()).toList();
+        Cover cover = Cover.of(before);
+        seen.removeIf(cover::hides);
+        return new Scene(body, order, over, seen.isEmpty() ? Optional.empty() : Optional.of(List.copyOf(seen)), floor, props, boxes);
     }
 
     Camera camera() {

@@ -61,8 +61,7 @@ record Shoe(Sitter sitter, Side side, double thick, Vector3D ankle, Half rear, H
 
     /** All of it in one outline; a bent sole is taken as flat. */
     Outline silhouette() {
-        return sitter.hull(sitter.ball(rear.at(.18, .028, 0), .0195), sitter.ball(rear.at(0, .008, 0), .008),
-                sitter.ball(rear.at(1, .019, 0), .0185), sitter.ball(fore.at(.85, .009, 0), .009),
+        return sitter.hull(sitter.ball(rear.at(.12, .016, 0), .0165), sitter.ball(fore.at(.85, .010, 0), .010),
                 sitter.ball(ankle, .0185));
     }
 

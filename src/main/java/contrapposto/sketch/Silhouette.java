@@ -14,28 +14,26 @@ record Silhouette(Sitter sitter) {
     List<Outline> outlines() {
         List<Outline> all = new ArrayList<>();
         Trunk trunk = Trunk.of(sitter);
-        all.add(trunk.outline(-.15, .08, .46, .80, .96, 1.12));
+        all.add(trunk.outline(-.15, .10, .46, .86, 1.10));
         all.add(sitter.hull(sitter.ball(Trunk.drawnShoulder(sitter, Side.LEFT), .0285), sitter.ball(trunk.girdleRoot(), .029),
                 sitter.ball(Trunk.drawnShoulder(sitter, Side.RIGHT), .0285)));
         for (Side side : Side.values()) {
             Leg leg = Leg.of(sitter, side);
-            all.add(Circle.hull(leg.thigh().circles(.001, 0, .35, 1)));
-            all.add(leg.seat());
-            all.add(Circle.hull(leg.shank().circles(0, 0, .28, 1)));
+            List<Circle> thigh = new ArrayList<>(leg.thigh().circles(.001, .30, 1));
+            thigh.add(leg.seatBall());
+            all.add(Circle.hull(thigh));
+            all.add(Circle.hull(leg.shank().circles(0, .20, 1)));
             all.add(Shoe.of(sitter, side, false).silhouette());
             Arm arm = Arm.of(sitter, side, new Grip.Fist());
             all.add(Circle.hull(arm.upper().circles(0, 0, 1)));
-            all.add(Circle.hull(arm.fore().circles(0, 0, .22, 1)));
-            all.add(sitter.hull(arm.fore().circle(1, 0), sitter.ball(Arm.gripCentre(sitter, side), .0170)));
+            all.add(sitter.hull(arm.fore().circle(.15, 0), sitter.ball(Arm.gripCentre(sitter, side), .0165)));
         }
         head(all, trunk);
         return all;
     }
 
     private void head(List<Outline> all, Trunk trunk) {
-        all.add(sitter.hull(ball(-.006, -.053, .053), ball(.021, -.055, .031), ball(.031, -.1135, .015),
-                ball(-.022, -.078, .033)));
-        all.add(sitter.hull(ball(.045, -.060, .0055), ball(.056, -.081, .0055), ball(.040, -.085, .0060)));
+        all.add(sitter.hull(ball(-.008, -.053, .053), ball(.054, -.080, .0065), ball(.031, -.1135, .015), ball(-.022, -.078, .033)));
         all.add(sitter.hull(sitter.ball(trunk.section(1).centre(), .0305), ball(-.010, -.092, .0270)));
     }
 

@@ -21,7 +21,7 @@ import org.hipparchus.geometry.euclidean.threed.Vector3D;
  * waist twists between; light ribs, grey waist and dark shorts let the reader see two volumes turn against each other.
  */
 record Trunk(Sitter sitter) {
-    private static final double[] LEVELS = {-.20, -.09, .06, .22, .46, .66, .86, .96, 1.12};
+    private static final double[] LEVELS = {-.20, -.09, .06, .22, .46, .86, .96, 1.12};
     private static final double WAISTBAND = .30;
     private static final double VISIBLE = .03;
 
@@ -122,7 +122,7 @@ record Trunk(Sitter sitter) {
 
     /** The visible run of the arch as (height, degrees), left to right as degrees grow. */
     private Optional<List<double[]>> visibleArch() {
-        int step = 30;
+        int step = 45;
         int n = 360 / step;
         List<double[]> run = new ArrayList<>();
         for (int start = 0; start < n; start++) {

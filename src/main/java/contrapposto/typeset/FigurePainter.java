@@ -21,27 +21,19 @@ final class FigurePainter {
 
     /** @param pen whose origin is the top left corner of the figure */
     void paint(Figure figure, Pen pen) {
+        FigureInk ink = new FigureInk(pen);
         for (var mark : figure.marks()) {
             switch (mark) {
-                case Mark.Fill(List<Outline> outlines, Tone tone) -> {
-                    outlines.forEach(pen::outline);
-                    pen.fill(tone);
+                case Mark.Fill(List<Outline> outlines, Tone tone) -> ink.fill(outlines, tone);
+                case Mark.Stroke(List<Outline> outlines, Tone tone, double width, List<Double> dash) ->
+                        ink.stroke(outlines, tone, width, dash);
+                case Mark.Label label -> {
+                    ink.lift();
+                    label(label, pen);
                 }
-                case Mark.Stroke(List<Outline> outlines, Tone tone, double width, List<Double> dash) -> {
-                    outlines.forEach(pen::outline);
-                    pen.dashed(tone, width, pattern(dash));
-                }
-                case Mark.Label label -> label(label, pen);
             }
         }
-    }
-
-    private static float[] pattern(List<Double> dash) {
-        float[] pattern = new float[dash.size()];
-        for (int i = 0; i < pattern.length; i++) {
-            pattern[i] = Pen.pt(dash.get(i));
-        }
-        return pattern;
+        ink.lift();
     }
 
     private void label(Mark.Label label, Pen pen) {

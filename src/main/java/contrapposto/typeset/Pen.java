@@ -1,8 +1,5 @@
 package contrapposto.typeset;
 
-import contrapposto.figure.Outline;
-import contrapposto.figure.Outline.Segment;
-import contrapposto.figure.Point;
 import contrapposto.figure.Tone;
 import java.awt.Color;
 import org.openpdf.text.pdf.PdfContentByte;
@@ -27,6 +24,15 @@ final class Pen {
     /** The same surface with another origin. */
     Pen at(double x, double y) {
         return new Pen(ink, left + x, top - y);
+    }
+
+    PdfContentByte ink() {
+        return ink;
+    }
+
+    /** Makes this pen's origin the surface's own, y down, with {@code unit} points to a unit. */
+    void frame(float unit) {
+        ink.concatCTM(unit, 0, 0, -unit, x(0), y(0));
     }
 
     static float pt(double mm) {
@@ -55,19 +61,6 @@ final class Pen {
 
     void close() {
         ink.closePath();
-    }
-
-    void outline(Outline outline) {
-        moveTo(outline.start().x(), outline.start().y());
-        for (var segment : outline.segments()) {
-            switch (segment) {
-                case Segment.Line(Point end) -> lineTo(end.x(), end.y());
-                case Segment.Curve(Point a, Point b, Point end) -> curveTo(a.x(), a.y(), b.x(), b.y(), end.x(), end.y());
-            }
-        }
-        if (outline.closed()) {
-            close();
-        }
     }
 
     void rectangle(double x, double y, double width, double height) {
@@ -116,34 +109,19 @@ final class Pen {
         ink.setLineDash(0);
     }
 
-    /** Strokes the path with any dash pattern, round at ends and joins. */
-    void dashed(Tone tone, double width, float[] dash) {
-        ink.setLineCap(1);
-        ink.setLineJoin(1);
-        if (dash.length > 0) {
-            ink.setLineDash(dash, 0);
-        }
-        stroke(tone, width);
-        if (dash.length > 0) {
-            ink.setLineDash(0);
-        }
-        ink.setLineCap(0);
-        ink.setLineJoin(0);
-    }
-
     void fill(Tone tone) {
         fills(tone);
         ink.fill();
     }
 
-    private void fills(Tone tone) {
+    void fills(Tone tone) {
         switch (tone) {
             case Tone.Grey(double lightness) -> ink.setGrayFill((float) lightness);
             case Tone.Spot() -> ink.setColorFill(SPOT);
         }
     }
 
-    private void strokes(Tone tone) {
+    void strokes(Tone tone) {
         switch (tone) {
             case Tone.Grey(double lightness) -> ink.setGrayStroke((float) lightness);
             case Tone.Spot() -> ink.setColorStroke(SPOT);

@@ -25,6 +25,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 
 /** Every family of the house catalogue that an invented person of a given stature can do, set up and solved. */
 public final class SolvedCards {
@@ -32,9 +33,16 @@ public final class SolvedCards {
     private static final Catalogue CATALOGUE = CatalogueReader.house(RULES);
     private static final Set<String> ALSO = new java.util.TreeSet<>(List.of("band", "chair", "mat", "rail", "wall"));
 
+    private static final Map<String, Map<String, Sided<SolvedSetUp>>> SOLVED = new ConcurrentHashMap<>();
+
     private SolvedCards() { }
 
+    /** Solved once a run: many tests look at the same people. */
     public static Map<String, Sided<SolvedSetUp>> of(double stature, Turned turned) {
+        return SOLVED.computeIfAbsent(turned + " " + stature, key -> solved(stature, turned));
+    }
+
+    private static Map<String, Sided<SolvedSetUp>> solved(double stature, Turned turned) {
         return new SetUpChooser().choose(new Assessor().assess(spec(stature, turned), RULES), CATALOGUE).usable();
     }
 
