@@ -7,6 +7,7 @@ import contrapposto.check.CheckedSpec.Print;
 import contrapposto.compose.Composer;
 import contrapposto.compose.Templates;
 import contrapposto.notice.Outcome;
+import contrapposto.typeset.Typesetter;
 import contrapposto.wording.Phrasebook;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -59,6 +60,9 @@ final class BuildCommand implements Callable<Integer> {
     private Optional<Path> templates = Optional.empty();
 
     @Mixin
+    private final MoreFonts fonts = new MoreFonts();
+
+    @Mixin
     private final House house = new House();
 
     @Option(names = "--json", description = "Print the manifest on the output.")
@@ -87,12 +91,22 @@ final class BuildCommand implements Callable<Integer> {
             }
             case Outcome.Done<Catalogue>(var catalogue, var notices) -> {
                 streams.notices(notices);
-                yield build(catalogue, atOnce);
+                yield withFonts(catalogue, atOnce);
             }
         };
     }
 
-    private int build(Catalogue catalogue, int atOnce) {
+    private int withFonts(Catalogue catalogue, int atOnce) {
+        return switch (fonts.typesetter(streams)) {
+            case Outcome.Refused<?> refused -> {
+                streams.notices(refused.notices());
+                yield Console.NOTHING;
+            }
+            case Outcome.Done<Typesetter>(var typesetter, var notices) -> build(catalogue, typesetter, atOnce);
+        };
+    }
+
+    private int build(Catalogue catalogue, Typesetter typesetter, int atOnce) {
         var inputs = Inputs.of(specs, streams, catalogue);
         if (inputs.isEmpty()) {
             throw new Console.Usage("there is no spec in " + specs.stream().map(p -> "`" + p + "`").toList() + "; a spec is a file that ends in .yaml");
@@ -102,8 +116,8 @@ final class BuildCommand implements Callable<Integer> {
             return Console.NOTHING;
         }
         var wanted = new Wanted(editions, paper, print, html, language);
-        var press = new Press(catalogue, new Composer(openTemplates()), wanted);
-        var own = Stream.concat(house.own(streams).stream(), templates.map(streams::path).stream()).toList();
+        var press = new Press(catalogue, new Composer(openTemplates()), wanted, typesetter);
+        var own = Stream.of(house.own(streams), templates.map(streams::path).stream().toList(), fonts.files(streams)).flatMap(List::stream).toList();
         var job = new Run.Job(press, Fingerprint.of(wanted.toString(), own), again, atOnce);
         var tally = new Run(job, streams.path(out), out, streams, voice).all(inputs);
         if (json && tally.written()) {

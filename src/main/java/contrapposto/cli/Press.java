@@ -31,9 +31,14 @@ final class Press {
     private final SetUpChooser setUps = new SetUpChooser();
     private final Selector selector = new Selector();
     private final Prescriber prescriber = new Prescriber();
-    private final Typesetter typesetter = new Typesetter();
+    private final Typesetter typesetter;
 
     Press(Catalogue catalogue, Composer composer, Wanted wanted) {
+        this(catalogue, composer, wanted, new Typesetter());
+    }
+
+    Press(Catalogue catalogue, Composer composer, Wanted wanted, Typesetter typesetter) {
+        this.typesetter = typesetter;
         this.catalogue = catalogue;
         this.composer = composer;
         this.wanted = wanted;

@@ -137,7 +137,10 @@ final class Run {
         return switch (outcome) {
             case Outcome.Done<Result>(var result, var notices) -> new Ended(new Manifest.Entry(name, result.made().result(), result.made().files(), List.of(), seconds),
                     result.unchanged(), notices);
-            case Outcome.Refused<Result>(var notices) -> new Ended(new Manifest.Entry(name, Manifest.Result.FAILED, List.of(), problems(notices), seconds), false, notices);
+            case Outcome.Refused<Result>(var found) -> {
+                var notices = GlyphPlaces.located(found, name, streams::path);
+                yield new Ended(new Manifest.Entry(name, Manifest.Result.FAILED, List.of(), problems(notices), seconds), false, notices);
+            }
         };
     }
 

@@ -12,6 +12,7 @@ public final class FontFile {
     public FontFile(byte[] bytes) {
         this.bytes = bytes.clone();
         var font = new Sfnt(this.bytes);
+        font.required("glyf");
         unitsPerEm = font.u16(font.required("head") + 18);
         int glyphs = font.u16(font.required("maxp") + 4);
         advances = advances(font, glyphs);
@@ -32,6 +33,15 @@ public final class FontFile {
     /** The file as read. */
     public byte[] bytes() {
         return bytes.clone();
+    }
+
+    /**
+     * Whether its maker allows a part of it in a document: field fsType of table OS/2, where 2 in the lowest four bits restricts embedding, bit 8
+     * forbids subsets and bit 9 allows bitmaps only (OpenType specification, "OS/2"). A font without the table says nothing against it.
+     */
+    public boolean mayBeEmbedded() {
+        var font = new Sfnt(bytes);
+        return font.table("OS/2").map(at -> font.u16(at + 8)).map(type -> (type & 0xf) != 0x2 && (type & 0x300) == 0).orElse(true);
     }
 
     /** Whether the font can show this character. */

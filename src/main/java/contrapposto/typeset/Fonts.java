@@ -3,6 +3,7 @@ package contrapposto.typeset;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
 
@@ -15,11 +16,15 @@ record Fonts(Face regular, Face bold) {
         return new Fonts(face("Roboto-Regular.ttf", 'R'), face("Roboto-Bold.ttf", 'B'));
     }
 
+    /** The same with fonts that show what Roboto cannot, in both weights as they are. */
+    Fonts with(List<Face.Cut> more) {
+        return new Fonts(regular.with(more), bold.with(more));
+    }
+
     private static Face face(String file, char letter) {
         try (InputStream in = Fonts.class.getResourceAsStream(FOLDER + file)) {
-            return new Face(file, Optional.ofNullable(in).orElseThrow(
-                    () -> new IllegalStateException("The font " + file + " is not on the class path.")).readAllBytes(),
-                    letter);
+            return new Face(List.of(Face.Cut.of(file, Optional.ofNullable(in).orElseThrow(
+                    () -> new IllegalStateException("The font " + file + " is not on the class path.")).readAllBytes(), letter)));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
@@ -32,7 +37,7 @@ record Fonts(Face regular, Face bold) {
     /** The characters of {@code text} that cannot be printed, in their own order. */
     TreeSet<Integer> missing(String text) {
         var missing = new TreeSet<Integer>();
-        text.codePoints().filter(c -> !(regular.has(c) && bold.has(c))).forEach(missing::add);
+        text.codePoints().filter(c -> !(regular.has(c) && bold.has(c) && Letters.standsAlone(c))).forEach(missing::add);
         return missing;
     }
 }

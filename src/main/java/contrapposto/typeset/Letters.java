@@ -1,10 +1,18 @@
 package contrapposto.typeset;
 
+import java.lang.Character.UnicodeScript;
 import java.text.Normalizer;
+import java.util.EnumSet;
+import java.util.Set;
 
 /** Makes a text fit for setting: composed letters, single spaces, nothing that steers instead of showing. */
 final class Letters {
     private static final char FIRST_LOOSE_MARK = '\u0300';
+    /** Scripts whose letters stand one after the other as they are. */
+    private static final Set<UnicodeScript> ALONE = EnumSet.of(UnicodeScript.COMMON, UnicodeScript.INHERITED, UnicodeScript.LATIN, UnicodeScript.GREEK,
+            UnicodeScript.CYRILLIC, UnicodeScript.ARMENIAN, UnicodeScript.GEORGIAN, UnicodeScript.ETHIOPIC, UnicodeScript.CHEROKEE,
+            UnicodeScript.CANADIAN_ABORIGINAL, UnicodeScript.HAN, UnicodeScript.HIRAGANA, UnicodeScript.KATAKANA, UnicodeScript.BOPOMOFO,
+            UnicodeScript.HANGUL, UnicodeScript.YI, UnicodeScript.VAI, UnicodeScript.TIFINAGH, UnicodeScript.UNKNOWN);
 
     private Letters() { }
 
@@ -31,6 +39,17 @@ final class Letters {
             }
         });
         return clean.toString();
+    }
+
+    /**
+     * Whether a letter may be set by itself from left to right: not where a script runs from the right or joins and
+     * reorders its letters, since set so it would read as something else.
+     */
+    static boolean standsAlone(int codePoint) {
+        return switch (Character.getDirectionality(codePoint)) {
+            case Character.DIRECTIONALITY_RIGHT_TO_LEFT, Character.DIRECTIONALITY_RIGHT_TO_LEFT_ARABIC, Character.DIRECTIONALITY_ARABIC_NUMBER -> false;
+            default -> ALONE.contains(UnicodeScript.of(codePoint));
+        };
     }
 
     private static boolean shows(int codePoint) {

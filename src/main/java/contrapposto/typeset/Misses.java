@@ -29,10 +29,18 @@ final class Misses {
 
     /** One error for each character, in code point order; {@code title} names the document. */
     List<Notice> notices(String title) {
-        return first.entrySet().stream().map(miss -> Notice.error("no-glyph", Span.whole(title),
-                String.format(Locale.ROOT, "no font has the character `%s` (U+%04X, %s), met in `%s`",
-                        Character.toString(miss.getKey()), miss.getKey(), name(miss.getKey()), excerpt(miss.getValue())),
-                "write it in Latin, Greek or Cyrillic letters, or leave it out")).toList();
+        return first.entrySet().stream().map(miss -> notice(title, miss.getKey(), miss.getValue())).toList();
+    }
+
+    /** The span's source is the character: whoever has the file can look for its place. */
+    private static Notice notice(String title, int character, String text) {
+        boolean alone = Letters.standsAlone(character);
+        return Notice.error("no-glyph", new Span(title, 0, 0, 1, Character.toString(character)), String.format(Locale.ROOT,
+                        alone ? "no font has the character `%s` (U+%04X, %s), met in `%s`"
+                                : "the character `%s` (U+%04X, %s) is of a script that is not set here, met in `%s`",
+                        Character.toString(character), character, name(character), excerpt(text)),
+                alone ? "add a font that has it with `--font FILE`, or write it in Latin, Greek or Cyrillic letters"
+                        : "write it in Latin, Greek or Cyrillic letters");
     }
 
     private static String name(int codePoint) {

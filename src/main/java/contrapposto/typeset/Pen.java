@@ -139,8 +139,14 @@ final class Pen {
 
     /** Words on a baseline, kerned; between {@link #beginText} and {@link #endText}. */
     void words(Face face, double size, double x, double baseline, String text) {
-        ink.setFontAndSize(face.base(), (float) size);
         ink.setTextMatrix(x(x), y(baseline));
+        for (var stretch : face.stretches(text)) {
+            ink.setFontAndSize(stretch.base(), (float) size);
+            ink.showText(kerned(face, stretch.text()));
+        }
+    }
+
+    private static PdfTextArray kerned(Face face, String text) {
         var array = new PdfTextArray();
         int from = 0;
         for (int i = 1; i < text.length(); i++) {
@@ -152,7 +158,7 @@ final class Pen {
             }
         }
         array.add(text.substring(from));
-        ink.showText(array);
+        return array;
     }
 
     /** The white edge of words: the same words stroked first. */

@@ -6,6 +6,7 @@ import contrapposto.notice.Notice;
 import contrapposto.notice.Outcome;
 import contrapposto.notice.Span;
 import java.util.ArrayList;
+import java.util.SequencedMap;
 
 /**
  * Stage 9, typeset: a {@link Document} → {@link Pages}. Lines are broken and pages filled here, so that nothing is
@@ -15,7 +16,26 @@ public final class Typesetter {
     /** Layouts after which page numbers in the text must agree with the pages. */
     private static final int MOST_LAYOUTS = 5;
 
-    private final Fonts fonts = Fonts.roboto();
+    private final Fonts fonts;
+
+    public Typesetter() {
+        this(Fonts.roboto());
+    }
+
+    private Typesetter(Fonts fonts) {
+        this.fonts = fonts;
+    }
+
+    /**
+     * One that looks for characters its own face lacks in the fonts of {@code files}, in order.
+     *
+     * @param files name → bytes of TrueType files
+     * @return refused with a notice for each font that cannot be read or whose maker forbids embedding
+     */
+    public static Outcome<Typesetter> with(SequencedMap<String, byte[]> files) {
+        var added = AddedFonts.read(files);
+        return Outcome.of(new Typesetter(Fonts.roboto().with(added.cuts())), added.notices());
+    }
 
     /**
      * Sets a document.

@@ -81,7 +81,9 @@ final class NoticeTour {
         run("cannot-read", "a file or folder named on the command line is not there or cannot be opened", "check the path; it starts from the folder you are in");
         run("cannot-write", "a handout, plan or manifest cannot be put in place", "check the folder's rights and the space on its disk; nothing half-written is left");
         run("catalogue-no-folder", "`--catalogue` names no folder", "name the folder that holds the families");
-        run("no-glyph", "no font at hand has a character of the handout", "write the name in letters the font has, or add a font");
+        run("font-not-embeddable", "the maker of a font given with `--font` does not allow it in a document", "take a font whose licence allows embedding");
+        run("font-unreadable", "a file given with `--font` is no TrueType font", "give a single `.ttf` file");
+        run("no-glyph", "no font at hand has a character of the handout, or its script is not set here", "add a font with `--font FILE`, or write it in Latin, Greek or Cyrillic letters");
         run("program-fault", "the tool itself failed; the other clients are still done", "tell us, with the spec; your file is not at fault");
         run("safety-panel-missing", "a practice's template leaves the safety box out", "put `<safety>` back; its words may be your own");
         run("same-files", "two specs of one run would write the same files", "give one of them another code or file name");
