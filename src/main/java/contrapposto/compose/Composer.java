@@ -36,11 +36,20 @@ public final class Composer {
 
     /** The handout; refused with the template's line when a template has a slip, or leaves the safety panel out. */
     public Outcome<Document> compose(Plan plan, Order order) {
+        return compose(plan, order, plan.withheld() ? "referral" : Values.word(order.edition()));
+    }
+
+    /** The cards of a plan and its safety panel alone: what a coach looks up or hands over for one exercise. */
+    public Outcome<Document> cards(Plan plan, Order order) {
+        return compose(plan, order, "card");
+    }
+
+    private Outcome<Document> compose(Plan plan, Order order, String name) {
         var words = PlanWords.of(plan, order.language().orElse(plan.spec().client().language()));
         String folder = words.language() + "/";
         return Labels.read(templates, folder + "labels.ftlx").then(labels -> {
             var drawings = Drawings.of(words, labels);
-            String template = folder + (plan.withheld() ? "referral" : Values.word(order.edition())) + ".ftlx";
+            String template = folder + name + ".ftlx";
             return templates.run(template, model(words, order, drawings.keySet()))
                     .then(xml -> MarkupParser.parse(xml, template)
                             .then(root -> read(root, drawings, template, plan))

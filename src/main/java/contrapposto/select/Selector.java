@@ -42,6 +42,21 @@ public final class Selector {
         return selection(setUps, stages, spread(setUps, frame, scale, free), scale, items, barred);
     }
 
+    /**
+     * One exercise by itself, on one day from the first week to the last: nothing is chosen, so nothing is left out.
+     *
+     * @param id of a family that {@code setUps} can use
+     */
+    public static Selection alone(SetUps setUps, String id) {
+        var stages = Stages.of(setUps.assessed().spec().schedule());
+        var item = new Items(setUps, stages).all().stream().filter(i -> i.id().equals(id)).findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("Nothing is set up for (" + id + ")."));
+        var chosen = new Selection.Chosen(1, id, setUps.usable().get(id), 1, stages.weeks(), item.least(), instead(setUps, item),
+                List.of());
+        return new Selection(setUps, List.of(chosen), List.of(new Selection.Day(setUps.assessed().spec().schedule().days().getFirst(),
+                List.of(1))), stages.blocks(), Map.of());
+    }
+
     /** The exercises found, and how they are spread over the days of the frame they were found in. */
     private record Week(Frame frame, Search.Found found, List<Item> order, Map<Item, Duty> duties) { }
 

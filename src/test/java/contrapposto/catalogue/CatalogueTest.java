@@ -32,8 +32,8 @@ class CatalogueTest {
     static final Catalogue CATALOGUE = CatalogueReader.house(RULES);
     private static final Pattern CONTACT = Pattern.compile(
             "(?i)\\b(heels?|foot|feet|toes?|soles?|hands?|palms?|elbows?|knees?|floor|forearms?)\\b");
-    /** Published where the reference has it, else marked; D3 is the reference's table on the split squat and its kin. */
-    private static final Pattern SOURCE = Pattern.compile("common practice|D3\\.(9|10|11|12|13|14|6|7)");
+    /** Published where the reference has it, else marked; D1 is the reference's table of the phases of walking, D3 that on the split squat and its kin. */
+    private static final Pattern SOURCE = Pattern.compile("common practice|D1|D3\\.(4|6|9|10|11|12|13|14)");
 
     static Stream<Family> families() {
         return CATALOGUE.families().stream();

@@ -16,6 +16,7 @@ import org.junit.jupiter.api.DisplayNameGenerator;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** The catalogue is broad enough for any person at any stage. The numbers are the house's own aims. */
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
@@ -33,16 +34,30 @@ class SpreadTest {
         return f.works() == Works.ARM && f.sides() == Sides.EACH;
     }
 
+    /** Each family counts once: arms of one side that are not on the floor and not integrated go to the upper body. */
     @Test
-    void sixty_families_spread_over_the_stages() {
-        assertTrue(families(f -> true).size() >= 60);
+    void seventy_families_spread_over_the_stages() {
+        assertTrue(families(f -> true).size() >= 70);
         assertTrue(families(f -> f.stage() == Stage.FLOOR).size() >= 12, "floor");
-        assertTrue(families(f -> f.stage() == Stage.INTEGRATED).size() >= 8, "integrated");
+        assertTrue(families(f -> f.stage() == Stage.SUPPORTED && !oneArm(f)).size() >= 10, "supported");
         assertTrue(families(f -> f.stage() == Stage.STANDING && !oneArm(f)).size() >= 14, "standing, loaded");
-        // one-sided arm work stands or is supported; what is left of the supported ones still makes ten
-        var arms = families(f -> (f.stage() == Stage.STANDING || f.stage() == Stage.SUPPORTED) && oneArm(f)).size();
-        var supported = families(f -> f.stage() == Stage.SUPPORTED && !oneArm(f)).size();
-        assertTrue(arms + supported >= 22, "upper body one-sided 12 and supported 10: " + arms + " + " + supported);
+        assertTrue(families(f -> (f.stage() == Stage.STANDING || f.stage() == Stage.SUPPORTED) && oneArm(f)).size() >= 12,
+                "upper body, one-sided");
+        assertTrue(families(f -> f.stage() == Stage.INTEGRATED).size() >= 8, "integrated");
+    }
+
+    /** A carry, a lunge with a turn, a chop, a crawl, a march and a drive against what does not give. */
+    @ParameterizedTest
+    @ValueSource(strings = {"suitcase-carry", "lunge-turn", "standing-chop", "all-fours-crawl", "slow-march", "wall-drive"})
+    void integrated_work_has_each_of_its_kinds(String id) {
+        assertEquals(1, families(f -> f.id().equals(id) && f.stage() == Stage.INTEGRATED).size());
+    }
+
+    /** Rests on the reference's table of muscle findings (D1, D3); the others are marked common practice. */
+    @Test
+    void a_third_of_the_families_rest_in_part_on_published_findings() {
+        int published = families(CatalogueTable::published).size();
+        assertTrue(published * 3 >= families(f -> true).size(), () -> "" + published);
     }
 
     @Test

@@ -53,7 +53,8 @@ class ConsoleTest {
     @ParameterizedTest
     @ValueSource(strings = {"", "bild", "build", "build x.yaml --edition poster", "build x.yaml --paper a3", "build x.yaml --jobs 0", "build x.yaml --jobs many",
         "check --nothing x.yaml", "explain", "explain x.yaml --side middle", "build missing.yaml", "check missing.yaml", "explain missing.yaml",
-        "exercises no-such-thing", "build x.yaml --templates nowhere", "build x.yaml --catalogue nowhere", "build x.yaml --rules nowhere.yaml", "build ."})
+        "exercises no-such-thing", "exercises --stage lying", "exercises split-squat --stage floor", "exercises --pdf x.pdf", "exercises split-squat --for x.yaml",
+        "exercises split-squat --pdf no/such/folder/x.pdf", "build x.yaml --templates nowhere", "build x.yaml --catalogue nowhere", "build x.yaml --rules nowhere.yaml", "build ."})
     void a_call_that_cannot_be_carried_out_ends_with_2_and_says_why(String call) {
         assertEquals(Console.NOTHING, run(call.isEmpty() ? new String[0] : call.split(" ")));
         assertFalse((said(err) + said(out)).isBlank());
@@ -191,6 +192,36 @@ class ConsoleTest {
     }
 
     private String typed = "";
+
+    @Test
+    void the_catalogue_is_filtered_by_stage_muscle_implement_and_restriction() {
+        assertEquals(Console.DONE, run("exercises", "--stage", "standing", "--muscle", "serratus-anterior", "--implement", "cable"));
+        assertEquals(List.of("high-to-low-press", "low-to-high-press", "standing-row"), said(out).lines().map(l -> l.split(" ")[0]).toList());
+        out.reset();
+        assertEquals(Console.DONE, run("exercises", "--avoid", "kneeling,grip", "--stage", "supported"));
+        assertTrue(said(out).contains("wall-squat ") && !said(out).contains("half-kneeling"), said(out));
+        assertEquals(Console.NOTHING, run("exercises", "--muscle", "hamstring"));
+        assertTrue(said(err).contains("did you mean `hamstrings`?"), said(err));
+    }
+
+    @Test
+    void one_exercise_is_drawn_on_a_card_for_anyone_or_for_a_person() throws IOException {
+        assertEquals(Console.DONE, run("exercises", "step-down", "--pdf", "card.pdf"));
+        assertEquals(1, pages("card.pdf"));
+        assertEquals(Console.DONE, run("exercises", "seated-turn", "--pdf", "hers.pdf", "--for", Files.writeString(here.resolve("her.yaml"),
+                WITHHELD.replace("{chest-pain: yes}", "{}\nequipment: {bench: 43 cm}")).getFileName().toString()));
+        assertEquals(1, pages("hers.pdf"));
+        Files.writeString(here.resolve("held.yaml"), WITHHELD);
+        assertEquals(Console.NOTHING, run("exercises", "seated-turn", "--pdf", "none.pdf", "--for", "held.yaml"));
+        assertTrue(said(err).contains("error[no-card]"), said(err));
+        assertFalse(Files.exists(here.resolve("none.pdf")));
+    }
+
+    private int pages(String name) throws IOException {
+        try (var document = org.apache.pdfbox.Loader.loadPDF(here.resolve(name).toFile())) {
+            return document.getNumberOfPages();
+        }
+    }
 
     private int run(String... args) {
         var streams = new Streams(new BufferedReader(new StringReader(typed)), new PrintStream(out, true, StandardCharsets.UTF_8), new PrintStream(err, true, StandardCharsets.UTF_8), here, !typed.isEmpty());
