@@ -7,11 +7,12 @@ import java.util.List;
 import java.util.stream.IntStream;
 
 /**
- * Finds the best set of exercises exactly, by branch and bound. Exercises are decided in a fixed order, the most useful
- * first, in or out. A branch is cut when it cannot beat the best found:
+ * Finds the best set of exercises exactly, by branch and bound. A node is a set; its children add one exercise that comes
+ * later in a fixed order, the most useful first. A child, and all that come after it, are cut when they cannot beat the
+ * best found, or reach what a quick exchange of exercises ({@link Start}) has reached before:
  *
  * <ul>
- * <li>on each goal that grows it gains at most what all open exercises would add together, and at most the sum of as many
+ * <li>on each goal that grows they gain at most what all their exercises would add together, and at most the sum of as many
  * largest single gains as there are places left (the goals are submodular), and no more over all goals together than as
  * many largest whole gains;
  * <li>if that only equals the best found, it needs at least so many more exercises to get there, and pays at least the
@@ -19,14 +20,16 @@ import java.util.stream.IntStream;
  * <li>an exercise is not taken while another is out that could stand in for it everywhere at no more cost.
  * </ul>
  *
- * Branches run in the order that breaks ties, so the first of several equal selections is kept.
+ * Sets are looked at in the order that breaks ties (a set after all that extend it), so the first of several equal ones is
+ * kept.
  */
 final class Search {
     private final Scale scale;
     private final Tally tally;
     private final List<Item> items;
-    private final List<List<Integer>> betters;
+    private final int[][] betters;
     private final boolean[] now;
+    private final long reached;
     private boolean[] best;
     private long[] bestAmounts;
     private long bestScore = Long.MIN_VALUE;
@@ -35,10 +38,11 @@ final class Search {
         this.scale = scale;
         this.items = ordered(frame, scale, items);
         this.tally = new Tally(frame, this.items);
-        this.betters = this.items.stream().map(this::betters).toList();
+        this.betters = this.items.stream().map(this::betters).toArray(int[][]::new);
         this.now = new boolean[items.size()];
         this.best = new boolean[items.size()];
         this.bestAmounts = tally.amounts();
+        this.reached = Start.score(tally, scale, this.items.size());
     }
 
     /**
@@ -49,7 +53,7 @@ final class Search {
 
     static Found best(Frame frame, Scale scale, List<Item> items) {
         var search = new Search(frame, scale, items);
-        search.decide(0);
+        search.from(0);
         var chosen = new ArrayList<Item>();
         for (int i = 0; i < search.items.size(); i++) {
             if (search.best[i]) {
@@ -69,77 +73,44 @@ final class Search {
     }
 
     /** Places before this item of those that could stand in for it in any plan. */
-    private List<Integer> betters(Item item) {
-        var betters = new ArrayList<Integer>();
-        for (int i = 0; i < items.size() && items.get(i) != item; i++) {
-            if (items.get(i).standsInFor(item)) {
-                betters.add(i);
-            }
-        }
-        return List.copyOf(betters);
+    private int[] betters(Item item) {
+        return IntStream.range(0, items.indexOf(item)).filter(i -> items.get(i).standsInFor(item)).toArray();
     }
 
-    private void decide(int depth) {
-        if (depth == items.size()) {
-            var amounts = tally.amounts();
-            if (scale.score(amounts) > bestScore) {
-                bestScore = scale.score(amounts);
-                bestAmounts = amounts;
-                best = now.clone();
+    /** Looks at every set that extends the one now held by exercises from {@code first} on, then at that one itself. */
+    private void from(int first) {
+        int[] open = open(first);
+        var bounds = new Bounds(tally, scale, open);
+        for (int k = 0; k < open.length && promising(bounds.after(k)); k++) {
+            int i = open[k];
+            if (promising(bounds.with(k)) && chosen(betters[i]) && tally.admits(i)) {
+                now[i] = true;
+                tally.add(i);
+                from(i + 1);
+                tally.remove(i);
+                now[i] = false;
             }
-            return;
         }
-        if (hopeless(depth)) {
-            return;
+        long score = scale.score(tally.amounts());
+        if (score > bestScore) {
+            bestScore = score;
+            bestAmounts = tally.amounts();
+            best = now.clone();
         }
-        if (tally.admits(depth) && betters.get(depth).stream().allMatch(i -> now[i])) {
-            now[depth] = true;
-            tally.add(depth);
-            decide(depth + 1);
-            tally.remove(depth);
-            now[depth] = false;
-        }
-        decide(depth + 1);
     }
 
-    private boolean hopeless(int depth) {
-        if (bestScore == Long.MIN_VALUE) {
-            return false;
-        }
-        int[] open = open(depth);
-        int places = tally.places(open);
-        long[] all = tally.withAll(open);
-        long[] reach = tally.amounts();
-        long single = scale.score(reach);
-        long[][] gains = new long[reach.length][open.length];
-        long[] whole = new long[open.length];
-        for (int i = 0; i < open.length; i++) {
-            long[] gain = tally.gain(open[i]);
-            whole[i] = scale.score(gain);
-            for (int g = 0; g < gains.length; g++) {
-                gains[g][i] = gain[g];
-            }
-        }
-        Arrays.sort(whole);
-        for (long[] ofGoal : gains) {
-            Arrays.sort(ofGoal);
-        }
-        for (int more = 0; more <= places; more++) {
-            for (int g = 0; g < gains.length && more > 0; g++) {
-                reach[g] = Goal.of(g).cost() ? reach[g] + gains[g][more - 1]
-                        : Math.min(all[g], reach[g] + gains[g][open.length - more]);
-            }
-            single += more > 0 ? whole[open.length - more] : 0;
-            if (Math.min(single, scale.score(reach)) > bestScore) {
-                return false;
-            }
-        }
-        return true;
+    private boolean promising(long bound) {
+        return bound > bestScore && bound >= reached;
     }
 
-    /** Exercises still to be decided that may yet be taken. */
-    private int[] open(int depth) {
-        return IntStream.range(depth, items.size())
-                .filter(i -> betters.get(i).stream().allMatch(better -> better >= depth || now[better])).toArray();
+    private boolean chosen(int[] all) {
+        return Arrays.stream(all).allMatch(i -> now[i]);
+    }
+
+    /** Exercises from {@code first} on that may yet be taken. */
+    private int[] open(int first) {
+        return IntStream.range(first, items.size())
+                .filter(i -> Arrays.stream(betters[i]).allMatch(better -> better >= first || now[better]))
+                .filter(tally::admits).toArray();
     }
 }
