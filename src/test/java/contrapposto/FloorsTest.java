@@ -31,7 +31,7 @@ class FloorsTest {
     private static final Map<String, String> LIBRARY = Map.of(
             "SnakeYAML", "org.yaml.snakeyaml", "Hipparchus", "org.hipparchus", "FreeMarker", "freemarker",
             "OpenPDF", "org.openpdf", "picocli", "picocli", "progressbar", "me.tongfei", "Commons CSV", "org.apache.commons.csv",
-            "PDFBox", "org.apache.pdfbox");
+            "PDFBox", "org.apache.pdfbox", "Angus Mail", "jakarta.mail");
 
     private record Floor(Set<String> mayImport, Set<String> libraries) { }
 

@@ -24,7 +24,8 @@ final class Console {
     int run(String... args) {
         var line = new CommandLine(new Root())
                 .addSubcommand(new BuildCommand(streams)).addSubcommand(new CheckCommand(streams)).addSubcommand(new ExplainCommand(streams))
-                .addSubcommand(NewCommand.line(streams)).addSubcommand(new ExercisesCommand(streams));
+                .addSubcommand(NewCommand.line(streams)).addSubcommand(new ExercisesCommand(streams))
+                .addSubcommand(new MailCommand(streams));
         line.setOut(new PrintWriter(streams.out(), true, StandardCharsets.UTF_8));
         line.setErr(new PrintWriter(streams.err(), true, StandardCharsets.UTF_8));
         line.setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF));

@@ -43,7 +43,7 @@ class ConsoleTest {
     private final ByteArrayOutputStream err = new ByteArrayOutputStream();
 
     @ParameterizedTest
-    @ValueSource(strings = {"", "build", "check", "explain", "exercises", "new"})
+    @ValueSource(strings = {"", "build", "check", "explain", "exercises", "new", "mail"})
     void help_is_output_and_shows_an_example(String command) {
         assertEquals(0, run((command + " --help").strip().split(" ")));
         assertTrue(said(out).contains("Example: contrapposto "), said(out));
