@@ -111,8 +111,7 @@ final class ExercisesCommand implements Callable<Integer> {
 
     private int card(Catalogue catalogue, Family family, Path file) {
         var press = new CardPress(catalogue, new Composer(Templates.own()));
-        var drawnFor = person.map(spec -> Inputs.read(List.of(spec), streams, catalogue).stream().findFirst()
-                .orElseThrow(() -> new Console.Usage("there is no spec in `" + spec + "`")).spec()).orElseGet(press::anyone);
+        var drawnFor = person.map(spec -> Inputs.one(spec, streams, catalogue).spec()).orElseGet(press::anyone);
         var card = drawnFor.then(spec -> press.press(spec, family));
         streams.notices(card.notices());
         return switch (card) {

@@ -60,16 +60,8 @@ final class ExplainCommand implements Callable<Integer> {
 
     private Outcome<Explanation> read(Catalogue catalogue) {
         var press = new Press(catalogue, new Composer(Templates.own()), new Wanted(List.of(), Optional.empty(), Optional.empty(), false));
-        return first(Inputs.of(List.of(spec), streams, catalogue)).spec()
+        return Inputs.one(spec, streams, catalogue).spec()
                 .map((CheckedSpec checked) -> new Explanation(press.solve(checked)));
-    }
-
-    private Inputs.Input first(Inputs inputs) {
-        var all = inputs.iterator();
-        if (!all.hasNext()) {
-            throw new Console.Usage("there is no spec in `" + spec + "`");
-        }
-        return all.next();
     }
 
     /** {@code , did you mean `split-squat`?} when some id is near. */

@@ -58,6 +58,15 @@ final class Inputs implements Iterable<Inputs.Input> {
         return new Inputs(given.stream().flatMap(path -> files(path, streams)).map(path -> source(path, streams, catalogue)).toList());
     }
 
+    /** The first spec that {@code given} holds. */
+    static Input one(Path given, Streams streams, Catalogue catalogue) {
+        var all = of(List.of(given), streams, catalogue).iterator();
+        if (!all.hasNext()) {
+            throw new Console.Usage("there is no spec in `" + given + "`");
+        }
+        return all.next();
+    }
+
     boolean isEmpty() {
         return sources.isEmpty();
     }
