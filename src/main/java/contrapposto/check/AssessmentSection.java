@@ -12,6 +12,7 @@ import contrapposto.spec.Digits;
 import contrapposto.spec.Written;
 import java.time.LocalDate;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.TreeSet;
 import java.util.function.Consumer;
 
@@ -91,7 +92,7 @@ final class AssessmentSection {
                 assessment.eachFields("tests").stream().map(test -> test(test, day)).toList());
     }
 
-    private static Measure measure(Written.Fields fields) {
+    static Measure measure(Written.Fields fields) {
         var kind = MeasureKind.of(fields.text("what").orElseThrow());
         return new Measure(kind.word(), kept(kind, fields, "left"), kept(kind, fields, "right"), kind.unit().word());
     }
@@ -106,7 +107,7 @@ final class AssessmentSection {
         return new Test(test.text("exercise").orElseThrow(), test.text("side").flatMap(AssessmentSection::side),
                 Mass.ofKilograms(test.amount("load").orElseThrow().standard()), test.number("reps").orElseThrow().intValue(),
                 test.number("in-reserve").orElse(0.0).intValue(), ChoiceSection.wish(test.fields("setup")),
-                test.day("date").orElse(assessed));
+                test.day("date").orElse(assessed), test.number("error").map(OptionalDouble::of).orElseGet(OptionalDouble::empty));
     }
 
     /** The side of a word; {@code both} is none. */

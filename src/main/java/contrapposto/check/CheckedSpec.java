@@ -70,9 +70,15 @@ public record CheckedSpec(String fileName, String sha256, String title, Client c
      * @param inReserve 0 to 5
      * @param setup     what is known of the arrangement; nothing: flat feet, load in both hands
      * @param date      the day of the assessment where none is given
+     * @param error     how far off a 1RM read from it may be, as a share; empty: what is published for a single set
      */
     public record Test(String exercise, Optional<Side> side, Mass load, int reps, int inReserve, SetUpWish setup,
-                       LocalDate date) { }
+                       LocalDate date, OptionalDouble error) {
+        /** A test with the published error. */
+        public Test(String exercise, Optional<Side> side, Mass load, int reps, int inReserve, SetUpWish setup, LocalDate date) {
+            this(exercise, side, load, reps, inReserve, setup, date, OptionalDouble.empty());
+        }
+    }
 
     /**
      * @param answers word of a {@link ScreeningQuestion} → yes or no, in their order; a question not answered is absent

@@ -83,8 +83,6 @@ public final class ProgramKeys {
     }
 
     private static Value assessment() {
-        var measure = fields(required("what", new Value.Word(MeasureKind.words()), "what was measured"),
-                required("left", ANY_MEASURE, "on the left"), required("right", ANY_MEASURE, "on the right"));
         var test = fields(required("exercise", FAMILY, "which exercise"), optional("side", SIDES, "which side worked", "both"),
                 required("load", mass(0, 500), "the weight, as loaded"),
                 required("reps", number(1, 10, true, "estimates hold up to 10 repetitions (Reynolds 2006); test with a heavier weight"),
@@ -93,16 +91,26 @@ public final class ProgramKeys {
                         "the count of repetitions left is out by more than 2 beyond 5 left (Hackett 2017); test closer to your limit"),
                         "repetitions that would still have gone", "0: done to the limit"),
                 optional("setup", setUp(), "the arrangement of the test", "flat feet, load in both hands"),
-                optional("date", DAY, "of the test", "the day of the assessment"));
+                optional("date", DAY, "of the test", "the day of the assessment"),
+                optional("error", number(0.01, 0.5, false, "give a share, such as `0.08`"),
+                        "how far off the estimate may be, as a share; `next` writes it", "what is published for a single set"));
         return fields(
                 optional("date", DAY, "of the assessment", "the start of the program"),
-                required("pelvis", fields(
-                        required("turned", words("left", "right", "square"), "left, right or square"),
-                        optional("degree", words("mild", "clear", "marked"), "how far", "clear")), "the finding, such as {turned: right, degree: clear}"),
+                required("pelvis", pelvis(), "the finding, such as {turned: right, degree: clear}"),
                 optional("weight-habit", SIDE, "the leg the client likes to stand on"),
                 optional("low-shoulder", SIDE, "the shoulder that sits lower"),
-                optional("measures", many(measure, 40), "left and right pairs", "none"),
+                optional("measures", measures(), "left and right pairs", "none"),
                 optional("tests", many(test, 60), "sets done to a known effort", "none"));
+    }
+
+    static Value pelvis() {
+        return fields(required("turned", words("left", "right", "square"), "left, right or square"),
+                optional("degree", words("mild", "clear", "marked"), "how far", "clear"));
+    }
+
+    static Value measures() {
+        return many(fields(required("what", new Value.Word(MeasureKind.words()), "what was measured"),
+                required("left", ANY_MEASURE, "on the left"), required("right", ANY_MEASURE, "on the right")), 40);
     }
 
     private static Value.Fields setUp() {

@@ -1,7 +1,7 @@
 package contrapposto.check;
 
 import contrapposto.catalogue.Catalogue;
-import contrapposto.check.RosterSheet.Cell;
+import contrapposto.check.CsvSheet.Cell;
 import contrapposto.notice.Notice;
 import contrapposto.notice.Outcome;
 import contrapposto.spec.KeyPaths;
@@ -28,13 +28,13 @@ import java.util.function.Function;
  */
 public final class Roster implements Iterable<Roster.Row> {
     private final String file;
-    private final RosterSheet sheet;
+    private final CsvSheet sheet;
     private final List<Cell> header;
     private final Function<String, Optional<byte[]>> specs;
     private final List<String> exercises;
     private final Map<String, Optional<Start>> starts = new LinkedHashMap<>();
 
-    private Roster(String file, RosterSheet sheet, List<Cell> header, Function<String, Optional<byte[]>> specs, List<String> exercises) {
+    private Roster(String file, CsvSheet sheet, List<Cell> header, Function<String, Optional<byte[]>> specs, List<String> exercises) {
         this.file = file;
         this.sheet = sheet;
         this.header = header;
@@ -63,7 +63,7 @@ public final class Roster implements Iterable<Roster.Row> {
     }
 
     static Outcome<Roster> open(String file, byte[] csv, Function<String, Optional<byte[]>> specs, List<String> exercises) {
-        return RosterSheet.read(file, csv).then(sheet -> {
+        return CsvSheet.read(file, csv, "spec,client.name,client.height").then(sheet -> {
             var lines = sheet.lines();
             var header = lines.next();
             var problems = problems(header);

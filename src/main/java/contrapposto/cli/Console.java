@@ -24,6 +24,7 @@ final class Console {
     int run(String... args) {
         var line = new CommandLine(new Root())
                 .addSubcommand(new BuildCommand(streams)).addSubcommand(new CheckCommand(streams)).addSubcommand(new ExplainCommand(streams))
+                .addSubcommand(new NextCommand(streams))
                 .addSubcommand(NewCommand.line(streams)).addSubcommand(new ExercisesCommand(streams))
                 .addSubcommand(new MailCommand(streams));
         line.setOut(new PrintWriter(streams.out(), true, StandardCharsets.UTF_8));

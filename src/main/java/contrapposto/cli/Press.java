@@ -14,6 +14,8 @@ import contrapposto.prescribe.Plan;
 import contrapposto.prescribe.Prescriber;
 import contrapposto.select.Selector;
 import contrapposto.setup.SetUpChooser;
+import contrapposto.returns.Review;
+import contrapposto.typeset.Pages;
 import contrapposto.typeset.Typesetter;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
@@ -56,6 +58,11 @@ final class Press {
                 .map(this::solve)
                 .then(plan -> printed(plan, wanted.editions(plan))
                         .map(files -> new Pressed(plan, with(files, new Finished("plan.yaml", PlanFile.of(plan), 0)))));
+    }
+
+    /** The coach's page on a block that is over, as a PDF. */
+    Outcome<byte[]> changes(Review review) {
+        return composer.changes(review).then(typesetter::set).map(Pages::bytes);
     }
 
     /** The plan; without set-ups and exercises when screening withholds it. */

@@ -8,6 +8,7 @@ import contrapposto.figure.Drawing;
 import contrapposto.notice.Notice;
 import contrapposto.notice.Outcome;
 import contrapposto.prescribe.Plan;
+import contrapposto.returns.Review;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
@@ -55,6 +56,21 @@ public final class Composer {
                             .then(root -> read(root, drawings, template, plan))
                             .map(written -> document(words, order, labels, xml, written)));
         });
+    }
+
+    /** The coach's page on a block that is over. */
+    public Outcome<Document> changes(Review review) {
+        var words = PlanWords.of(review.plan());
+        String folder = words.language() + "/";
+        String template = folder + "changes.ftlx";
+        var order = new Order(Edition.COACH, words.spec().handout().paper(), Print.PLAIN, false);
+        return Labels.read(templates, folder + "labels.ftlx").then(labels -> templates.run(template,
+                        Map.of("changes", Values.of(ChangesModel.of(words, review))))
+                .then(xml -> MarkupParser.parse(xml, template).then(root -> {
+                    var slips = new Slips();
+                    var written = new DocumentReader(Map.of(), slips).read(root);
+                    return Outcome.of(written, slips.found());
+                }).map(written -> document(words, order, labels, xml, written))));
     }
 
     /** Everything templates may use. */

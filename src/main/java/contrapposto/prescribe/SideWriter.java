@@ -103,7 +103,7 @@ final class SideWriter {
             reasons.add(repsReason(doses.getFirst(), frame));
             reasons.add(progressionReason(solved, frame, doses));
             var capacity = new Capacity(strength.joint().word(), strength.moment(), strength.together(), strength.oneRepMax(), loading.exact(),
-                    curve.formula().words(), Strengths.ERROR, strength.tests());
+                    curve.formula().words(), strength.error(), strength.tests());
             return new SidePlan(posed(solved, firstWeight(doses)), firstWeight(doses), Optional.of(capacity), doses,
                     List.copyOf(reasons));
         });

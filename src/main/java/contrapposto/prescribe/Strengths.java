@@ -82,8 +82,9 @@ final class Strengths {
      * One reading of a test: what the set-up would bear once.
      *
      * @param capacity support moment of hip and knee, N·m; 0 for an arm
+     * @param error    how far off the 1RM may be, as a share
      */
-    private record Reading(BindingJoint joint, double moment, double capacity, double oneRepMax) { }
+    private record Reading(BindingJoint joint, double moment, double capacity, double oneRepMax, double error) { }
 
     private Optional<Strength> leg(SolvedSetUp solved, Demand demand, boolean bothSides) {
         return sourceOf(solved.family(), solved.side(), bothSides).flatMap(family -> {
@@ -117,7 +118,7 @@ final class Strengths {
         double capacity = support.getAsDouble() / curve.share(test.reps() + test.inReserve());
         double oneRepMax = demand.loadFor(capacity).orElse(curve.oneRepMax(tested, test.reps(), test.inReserve()));
         var joint = demand.binding(oneRepMax).or(() -> demand.binding(tested)).orElse(BindingJoint.HIP);
-        return Optional.of(new Reading(joint, demand.moment(joint, oneRepMax), capacity, oneRepMax));
+        return Optional.of(new Reading(joint, demand.moment(joint, oneRepMax), capacity, oneRepMax, test.error().orElse(ERROR)));
     }
 
     private Strength legStrength(SolvedSetUp solved, Demand demand, Family tested, List<Reading> readings,
@@ -130,12 +131,12 @@ final class Strengths {
                     .exercise("tested", tested.id()), Source.HOUSE, "house-rules: capacity groups"));
         }
         return new Strength(new Asking.BodyAndLoad(demand, median.capacity(), median.joint(), median.moment()), median.joint(), median.moment(),
-                median.capacity(), median.oneRepMax(), readings.size(), lifted, List.copyOf(reasons));
+                median.capacity(), median.oneRepMax(), median.error(), readings.size(), lifted, List.copyOf(reasons));
     }
 
     private Optional<Strength> arm(SolvedSetUp solved, boolean bothSides, BindingJoint joint) {
         var readings = of(solved.family().id(), solved.side(), bothSides).stream().map(test -> new Reading(joint, 0, 0,
-                curve.oneRepMax(test.load().kilograms(), test.reps(), test.inReserve()) * lever(solved, test, joint))).toList();
+                curve.oneRepMax(test.load().kilograms(), test.reps(), test.inReserve()) * lever(solved, test, joint), test.error().orElse(ERROR))).toList();
         if (readings.isEmpty()) {
             return Optional.empty();
         }
@@ -143,7 +144,7 @@ final class Strengths {
         double posed = Demand.mass(solved.problem().load());
         double moment = posed > 0 ? joint.moment(solved.pose().mechanics()) * median.oneRepMax() / posed : 0;
         return Optional.of(new Strength(new Asking.LoadOnly(median.oneRepMax()), joint, moment, moment, median.oneRepMax(),
-                readings.size(), Double.POSITIVE_INFINITY, List.of(estimate(solved.family(), median, readings.size(), moment))));
+                median.error(), readings.size(), Double.POSITIVE_INFINITY, List.of(estimate(solved.family(), median, readings.size(), moment))));
     }
 
     /**
@@ -168,12 +169,12 @@ final class Strengths {
         var upper = sorted.get(sorted.size() / 2);
         return new Reading(lower.joint(), lower.joint() == upper.joint() ? (lower.moment() + upper.moment()) / 2 : lower.moment(),
                 (lower.capacity() + upper.capacity()) / 2,
-                (lower.oneRepMax() + upper.oneRepMax()) / 2);
+                (lower.oneRepMax() + upper.oneRepMax()) / 2, (lower.error() + upper.error()) / 2);
     }
 
     private Reason estimate(Family tested, Reading median, int count, double moment) {
         return new Reason("one-rep-max", Said.of("one-rep-max").exercise("exercise", tested.id()).mass("load", median.oneRepMax())
-                .percent("error", ERROR, 1).count("tests", count).text("formula", curve.formula().words()).word("joint", median.joint().word())
+                .percent("error", median.error(), 1).count("tests", count).text("formula", curve.formula().words()).word("joint", median.joint().word())
                 .with("moment", new Term.Measure(Term.Kind.MOMENT, moment, 0)), Source.PUBLISHED,
                 "A1: " + curve.formula().author() + "; error A1.12: Hutchins and Gearhart 2010");
     }

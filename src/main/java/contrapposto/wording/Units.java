@@ -118,6 +118,17 @@ public record Units(UnitSystem system, Locale locale) {
         return decimal(Math.round(share * 100 / step) * (double) step, 0) + NO_BREAK + "%";
     }
 
+    /** A number that is a percentage already: {@code 92 %}. */
+    public String percentOf(double percent) {
+        return decimal(percent, 0) + NO_BREAK + "%";
+    }
+
+    /** A change as a signed percentage, to a tenth: {@code +4.5 %}. */
+    public String signedPercent(double share) {
+        String size = decimal(Math.abs(share) * 100, 1);
+        return (size.equals("0") ? "" : share < 0 ? MINUS : "+") + size + NO_BREAK + "%";
+    }
+
     /** An angle without a sign: {@code 3°}. */
     public String degrees(double degrees) {
         return decimal(degrees, 0) + "°";

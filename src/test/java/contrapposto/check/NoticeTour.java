@@ -5,6 +5,7 @@ import contrapposto.catalogue.HouseRulesReader;
 import contrapposto.notice.Notice;
 import contrapposto.notice.NoticeText;
 import contrapposto.notice.Outcome;
+import contrapposto.returns.Returned;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -47,6 +48,7 @@ final class NoticeTour {
         for (var file : PairsTest.files(CATALOGUE_PAIRS, ".yaml")) {
             notices.addAll(catalogue(file));
         }
+        notices.addAll(Returned.notices());
         return notices;
     }
 
@@ -84,6 +86,9 @@ final class NoticeTour {
         run("font-not-embeddable", "the maker of a font given with `--font` does not allow it in a document", "take a font whose licence allows embedding");
         run("font-unreadable", "a file given with `--font` is no TrueType font", "give a single `.ttf` file");
         run("no-glyph", "no font at hand has a character of the handout, or its script is not set here", "add a font with `--font FILE`, or write it in Latin, Greek or Cyrillic letters");
+        run("next-withheld", "`next` is given a spec whose program screening withholds", "give the clearance in the spec first");
+        run("pdf-boxes", "a returned PDF has more than 40,000 boxes", "send the handout as it came, or write the log as CSV or YAML");
+        run("pdf-slow", "reading a returned PDF takes more than 20 seconds", "send the handout as it came, or write the log as CSV or YAML");
         run("program-fault", "the tool itself failed; the other clients are still done", "tell us, with the spec; your file is not at fault");
         run("safety-panel-missing", "a practice's template leaves the safety box out", "put `<safety>` back; its words may be your own");
         run("same-files", "two specs of one run would write the same files", "give one of them another code or file name");

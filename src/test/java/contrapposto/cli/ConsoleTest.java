@@ -43,7 +43,7 @@ class ConsoleTest {
     private final ByteArrayOutputStream err = new ByteArrayOutputStream();
 
     @ParameterizedTest
-    @ValueSource(strings = {"", "build", "check", "explain", "exercises", "new", "mail"})
+    @ValueSource(strings = {"", "build", "check", "explain", "exercises", "new", "mail", "next"})
     void help_is_output_and_shows_an_example(String command) {
         assertEquals(0, run((command + " --help").strip().split(" ")));
         assertTrue(said(out).contains("Example: contrapposto "), said(out));
@@ -52,7 +52,7 @@ class ConsoleTest {
 
     @ParameterizedTest
     @ValueSource(strings = {"", "bild", "build", "build x.yaml --edition poster", "build x.yaml --paper a3", "build x.yaml --jobs 0", "build x.yaml --jobs many",
-        "check --nothing x.yaml", "explain", "explain x.yaml --side middle", "build missing.yaml", "check missing.yaml", "explain missing.yaml",
+        "check --nothing x.yaml", "explain", "explain x.yaml --side middle", "build missing.yaml", "check missing.yaml", "explain missing.yaml", "next", "next x.yaml", "next missing.yaml log.csv",
         "exercises no-such-thing", "exercises --stage lying", "exercises split-squat --stage floor", "exercises --pdf x.pdf", "exercises split-squat --for x.yaml",
         "exercises split-squat --pdf no/such/folder/x.pdf", "build x.yaml --templates nowhere", "build x.yaml --catalogue nowhere", "build x.yaml --rules nowhere.yaml", "build ."})
     void a_call_that_cannot_be_carried_out_ends_with_2_and_says_why(String call) {

@@ -10,7 +10,7 @@ import org.verapdf.pdfa.flavours.PDFAFlavour;
 import org.verapdf.pdfa.results.TestAssertion;
 
 /** Asks veraPDF, the reference validator of PDF/A and PDF/UA. */
-final class Proof {
+public final class Proof {
     static {
         VeraGreenfieldFoundryProvider.initialise();
     }
@@ -18,7 +18,7 @@ final class Proof {
     private Proof() { }
 
     /** @param flavour {@code ua1}, {@code 2a}, {@code 3a} */
-    static void passes(String flavour, byte[] pdf) {
+    public static void passes(String flavour, byte[] pdf) {
         var wanted = PDFAFlavour.fromString(flavour);
         var failures = new TreeMap<String, Integer>();
         try (var parser = Foundries.defaultInstance().createParser(new ByteArrayInputStream(pdf), wanted);

@@ -19,7 +19,7 @@ import org.apache.commons.csv.CSVRecord;
  * The cells of a CSV file with their places, line by line and never all at once. Comma-separated, quoted by {@code "},
  * UTF-8 (RFC 4180); blank lines do not count.
  */
-final class RosterSheet {
+public final class CsvSheet {
     private static final CSVFormat FORMAT = CSVFormat.RFC4180.builder().setIgnoreEmptyLines(true).get();
 
     private final String file;
@@ -27,32 +27,32 @@ final class RosterSheet {
 
     private final int count;
 
-    private RosterSheet(String file, String text, int count) {
+    private CsvSheet(String file, String text, int count) {
         this.file = file;
         this.text = text;
         this.count = count;
     }
 
     /** How many lines, the header among them. */
-    int count() {
+    public int count() {
         return count;
     }
 
     /** @param text without its quotes and without spaces around it; line ends are line feeds */
-    record Cell(Span span, String text) { }
+    public record Cell(Span span, String text) { }
 
-    /** A sheet whose every line is CSV; it has at least one. */
-    static Outcome<RosterSheet> read(String file, byte[] bytes) {
+    /** A sheet whose every line is CSV; it has at least one. {@code begin} is a header to begin with, for the hint of an empty one. */
+    public static Outcome<CsvSheet> read(String file, byte[] bytes, String begin) {
         try {
             var decoded = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
-            return read(file, decoded.startsWith("\uFEFF") ? decoded.substring(1) : decoded);
+            return text(file, decoded.startsWith("\uFEFF") ? decoded.substring(1) : decoded, begin);
         } catch (CharacterCodingException notUtf8) {
-            return refused(Notice.error("roster-not-utf-8", Span.whole(file), "the roster is not UTF-8 text",
+            return refused(Notice.error("csv-not-utf-8", Span.whole(file), "the file is not UTF-8 text",
                     "export it as CSV in UTF-8"));
         }
     }
 
-    private static Outcome<RosterSheet> read(String file, String text) {
+    private static Outcome<CsvSheet> text(String file, String text, String begin) {
         var places = new Places(file, text);
         int next = 1;
         int count = 0;
@@ -62,19 +62,19 @@ final class RosterSheet {
                 count++;
             }
         } catch (IOException | UncheckedIOException e) {
-            return refused(Notice.error("roster-syntax", new Span(file, next, 1, 1, ""),
+            return refused(Notice.error("csv-syntax", new Span(file, next, 1, 1, ""),
                     "this line is not valid CSV", "close each quote; write a quote inside a cell twice"));
         }
-        return count == 0 ? refused(Notice.error("roster-empty", Span.whole(file), "the roster holds nothing to read",
-                "begin with a header line: `spec,client.name,client.height`")) : Outcome.done(new RosterSheet(file, text, count));
+        return count == 0 ? refused(Notice.error("csv-empty", Span.whole(file), "the file holds nothing to read",
+                "begin with a header line: `" + begin + "`")) : Outcome.done(new CsvSheet(file, text, count));
     }
 
-    private static Outcome<RosterSheet> refused(Notice notice) {
+    private static Outcome<CsvSheet> refused(Notice notice) {
         return new Outcome.Refused<>(List.of(notice));
     }
 
     /** The lines from the first on, each read when it is asked for; the first is the header. */
-    Iterator<List<Cell>> lines() {
+    public Iterator<List<Cell>> lines() {
         var places = new Places(file, text);
         Iterator<CSVRecord> records = records();
         return new Iterator<>() {

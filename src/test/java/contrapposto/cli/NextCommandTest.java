@@ -1,0 +1,157 @@
+package contrapposto.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import contrapposto.assess.Rules;
+import contrapposto.catalogue.Catalogue;
+import contrapposto.catalogue.CatalogueReader;
+import contrapposto.check.CheckedSpec;
+import contrapposto.check.Checks;
+import contrapposto.compose.Composer;
+import contrapposto.compose.Templates;
+import contrapposto.notice.Outcome;
+import contrapposto.prescribe.Plan;
+import contrapposto.quantity.Mass;
+import contrapposto.returns.Log;
+import contrapposto.returns.Returns;
+import contrapposto.typeset.Proof;
+import java.io.BufferedReader;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.io.Reader;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.regex.Pattern;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.interactive.form.PDField;
+import org.apache.pdfbox.pdmodel.interactive.form.PDTextField;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.DisplayNameGeneration;
+import org.junit.jupiter.api.DisplayNameGenerator;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** There and back: a handout is built, every box of its log is filled by PDFBox, and {@code next} reads them all. */
+@DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
+class NextCommandTest {
+    private static final Catalogue CATALOGUE = CatalogueReader.house(Rules.house());
+    private static final Pattern BOX = Pattern.compile("(w\\d+/[a-z]{3})/(?:([a-z0-9-]+/(?:left|right|both))/)?([a-z-]+\\d?)");
+
+    @TempDir
+    static Path here;
+
+    private static Plan plan;
+    /** Box → what is typed into it. */
+    private static final Map<String, String> TYPED = new TreeMap<>();
+
+    @BeforeAll
+    static void build_a_handout_and_fill_it() throws IOException {
+        var spec = Files.readString(Path.of("programs/veteran-left.yaml")).replace("weeks: 6", "weeks: 2").replace("[mon, tue, thu, fri]", "[mon, thu]");
+        Files.writeString(here.resolve("lifter.yaml"), spec);
+        var press = new Press(CATALOGUE, new Composer(Templates.own()), new Wanted(List.of(CheckedSpec.Edition.CLIENT), Optional.empty(),
+                Optional.empty(), false));
+        var pressed = done(Checks.check("lifter.yaml", spec.getBytes(StandardCharsets.UTF_8), CATALOGUE).then(press::press));
+        plan = pressed.plan();
+        try (PDDocument pdf = Loader.loadPDF(pressed.files().getFirst().bytes()); var out = new ByteArrayOutputStream()) {
+            for (PDField field : pdf.getDocumentCatalog().getAcroForm().getFieldTree()) {
+                if (field instanceof PDTextField && field.getFullyQualifiedName().matches("w\\d+/.*")) {
+                    String text = typed(field.getFullyQualifiedName());
+                    TYPED.put(field.getFullyQualifiedName(), text);
+                    field.setValue(text);
+                }
+            }
+            pdf.save(out);
+            Files.write(here.resolve("filled.pdf"), out.toByteArray());
+        }
+    }
+
+    /** Something different for most boxes, and always something that can be. */
+    private static String typed(String box) {
+        int some = Math.floorMod(box.hashCode(), 5);
+        var parts = BOX.matcher(box);
+        assertTrue(parts.matches(), box);
+        return switch (parts.group(3)) {
+            case "date" -> "2026-12-0" + (1 + some);
+            case "minutes" -> "" + (45 + some);
+            case "morning-pain", "pain" -> "" + some;
+            case "kg" -> some + 20 + ".5";
+            case "spare" -> "" + (1 + some % 3);
+            default -> "" + (6 + some);
+        };
+    }
+
+    private static <T> T done(Outcome<T> outcome) {
+        return switch (outcome) {
+            case Outcome.Done<T>(var value, var notices) -> value;
+            case Outcome.Refused<T>(var notices) -> throw new AssertionError(notices);
+        };
+    }
+
+    @Test
+    void every_box_that_was_filled_is_read() throws IOException {
+        var log = done(Returns.read(plan, List.of(new Returns.Returned("filled.pdf", Files.readAllBytes(here.resolve("filled.pdf"))))));
+        var read = new TreeMap<String, String>();
+        for (Log.Line line : log.lines()) {
+            String at = "w" + line.slot().week() + "/" + day(line.slot()) + "/" + line.exercise() + "/" + line.side().map(s -> s.word()).orElse("both") + "/";
+            line.kilograms().ifPresent(kg -> read.put(at + "kg", String.valueOf(Math.round(Mass.ofKilograms(kg).pounds() * 10) / 10.0)));
+            line.sets().forEach((set, reps) -> read.put(at + "set" + set, reps.toString()));
+            line.spare().ifPresent(spare -> read.put(at + "spare", String.valueOf(spare)));
+            line.pain().ifPresent(pain -> read.put(at + "pain", String.valueOf(pain)));
+        }
+        for (Log.DayNote note : log.days()) {
+            String at = "w" + note.slot().week() + "/" + day(note.slot()) + "/";
+            note.date().ifPresent(date -> read.put(at + "date", date.toString()));
+            note.minutes().ifPresent(minutes -> read.put(at + "minutes", String.valueOf(minutes)));
+            note.morningPain().ifPresent(pain -> read.put(at + "morning-pain", String.valueOf(pain)));
+        }
+        assertEquals(TYPED, read);
+        assertTrue(read.size() > 100, read.size() + " boxes");
+    }
+
+    private static String day(Log.Slot slot) {
+        return slot.day().name().substring(0, 3).toLowerCase(java.util.Locale.ROOT);
+    }
+
+    @Test
+    void the_next_spec_and_one_clean_page_are_written_and_nothing_is_overwritten() throws IOException {
+        var said = new ByteArrayOutputStream();
+        assertEquals(Console.DONE, run(said, "next", "lifter.yaml", "filled.pdf", "-o", "block-2.yaml"), said.toString(StandardCharsets.UTF_8));
+        var spec = Files.readAllBytes(here.resolve("block-2.yaml"));
+        var next = done(Checks.check("block-2.yaml", spec, CATALOGUE));
+        assertEquals("2026-12-14", next.schedule().start().toString());
+        assertTrue(next.assessment().tests().stream().anyMatch(t -> t.error().isPresent()));
+        byte[] page = Files.readAllBytes(here.resolve("block-2-changes.pdf"));
+        Proof.passes("ua1", page);
+        Proof.passes("2a", page);
+        try (PDDocument pdf = Loader.loadPDF(page)) {
+            assertEquals(1, pdf.getNumberOfPages());
+            assertTrue(new PDFTextStripper().getText(pdf).contains("What changed"));
+        }
+        assertEquals(Console.NOTHING, run(said, "next", "lifter.yaml", "filled.pdf", "-o", "block-2.yaml"));
+        assertEquals(new String(spec, StandardCharsets.UTF_8), Files.readString(here.resolve("block-2.yaml")));
+    }
+
+    @Test
+    void a_return_that_cannot_be_read_leaves_nothing_behind() throws IOException {
+        Files.writeString(here.resolve("bad.csv"), "week,day,exercise,side,kg,set1,spare\n1,mon,split-squat,left,heavy,8,3\n");
+        var said = new ByteArrayOutputStream();
+        assertEquals(Console.NOTHING, run(said, "next", "lifter.yaml", "bad.csv", "-o", "never.yaml"));
+        assertTrue(said.toString(StandardCharsets.UTF_8).contains("`heavy` is no number"), said.toString(StandardCharsets.UTF_8));
+        assertFalse(Files.exists(here.resolve("never.yaml")) || Files.exists(here.resolve("never-changes.pdf")));
+    }
+
+    private static int run(ByteArrayOutputStream said, String... args) {
+        var stream = new PrintStream(said, true, StandardCharsets.UTF_8);
+        return new Console(new Streams(new BufferedReader(Reader.nullReader()), stream, stream, here, false)).run(args);
+    }
+}
