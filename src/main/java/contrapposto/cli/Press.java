@@ -73,12 +73,14 @@ final class Press {
     }
 
     private Outcome<List<Finished>> printed(Plan plan, List<Edition> editions) {
-        Outcome<List<Finished>> all = Outcome.done(List.of());
-        for (Edition edition : editions) {
-            all = all.then(before -> composer.compose(plan, wanted.order(plan, edition))
-                    .then(document -> files(document, wanted.name(plan, edition))).map(files -> joined(before, files)));
-        }
-        return all;
+        return composer.illustrate(plan, wanted.language()).then(drawn -> {
+            Outcome<List<Finished>> all = Outcome.done(List.of());
+            for (Edition edition : editions) {
+                all = all.then(before -> composer.compose(plan, wanted.order(plan, edition), drawn)
+                        .then(document -> files(document, wanted.name(plan, edition))).map(files -> joined(before, files)));
+            }
+            return all;
+        });
     }
 
     private Outcome<List<Finished>> files(Document document, String name) {

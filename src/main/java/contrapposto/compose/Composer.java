@@ -35,27 +35,45 @@ public final class Composer {
         }
     }
 
-    /** The handout; refused with the template's line when a template has a slip, or leaves the safety panel out. */
+    /** What is drawn for a plan, the same for all of its editions. */
+    public static final class Illustrated {
+        private final Labels labels;
+        private final Map<String, Drawing> drawings;
+
+        private Illustrated(Labels labels, Map<String, Drawing> drawings) {
+            this.labels = labels;
+            this.drawings = drawings;
+        }
+    }
+
+    /** Draws a plan once for several orders in one language. */
+    public Outcome<Illustrated> illustrate(Plan plan, Optional<String> language) {
+        var words = PlanWords.of(plan, language.orElse(plan.spec().client().language()));
+        return Labels.read(templates, words.language() + "/labels.ftlx").map(labels -> new Illustrated(labels, Drawings.of(words, labels)));
+    }
+
+    /** The handout with drawings of its own. */
     public Outcome<Document> compose(Plan plan, Order order) {
-        return compose(plan, order, plan.withheld() ? "referral" : Values.word(order.edition()));
+        return illustrate(plan, order.language()).then(drawn -> compose(plan, order, drawn));
     }
 
     /** The cards of a plan and its safety panel alone: what a coach looks up or hands over for one exercise. */
     public Outcome<Document> cards(Plan plan, Order order) {
-        return compose(plan, order, "card");
+        return illustrate(plan, order.language()).then(drawn -> compose(plan, order, drawn, "card"));
     }
 
-    private Outcome<Document> compose(Plan plan, Order order, String name) {
+    /** The handout; refused with the template's line when a template has a slip, or leaves the safety panel out. */
+    public Outcome<Document> compose(Plan plan, Order order, Illustrated drawn) {
+        return compose(plan, order, drawn, plan.withheld() ? "referral" : Values.word(order.edition()));
+    }
+
+    private Outcome<Document> compose(Plan plan, Order order, Illustrated drawn, String name) {
         var words = PlanWords.of(plan, order.language().orElse(plan.spec().client().language()));
-        String folder = words.language() + "/";
-        return Labels.read(templates, folder + "labels.ftlx").then(labels -> {
-            var drawings = Drawings.of(words, labels);
-            String template = folder + name + ".ftlx";
-            return templates.run(template, model(words, order, drawings.keySet()))
-                    .then(xml -> MarkupParser.parse(xml, template)
-                            .then(root -> read(root, drawings, template, plan))
-                            .map(written -> document(words, order, labels, xml, written)));
-        });
+        String template = words.language() + "/" + name + ".ftlx";
+        return templates.run(template, model(words, order, drawn.drawings.keySet()))
+                .then(xml -> MarkupParser.parse(xml, template)
+                        .then(root -> read(root, drawn.drawings, template, plan))
+                        .map(written -> document(words, order, drawn.labels, xml, written)));
     }
 
     /** The coach's page on a block that is over. */

@@ -13,6 +13,7 @@ import contrapposto.prescribe.Plan;
 import contrapposto.quantity.Side;
 import contrapposto.quantity.Sided;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.OptionalDouble;
@@ -38,7 +39,8 @@ final class Drawings {
             PlanWords.rows(exercise.sides()).forEach(side -> drawings.half(exercise, side, card.on(side)));
             drawings.byKey.put("load/" + exercise.id(), drawings.load(exercise));
         }
-        return drawings.byKey;
+        drawings.byKey.replaceAll((key, drawing) -> drawing.remembered());
+        return Collections.unmodifiableMap(drawings.byKey);
     }
 
     private void finding() {
@@ -64,9 +66,12 @@ final class Drawings {
     }
 
     private Sided<SetUpSketch.Shown> card(Plan.Exercise exercise) {
-        return SetUpSketch.card(exercise.sides().map(Plan.SidePlan::solved), new SetUpSketch.Words(labels.of("start"),
-                word -> labels.of("working/" + word.word()), words.units()::length,
-                degrees -> words.units().degrees(Math.abs(degrees)) + " " + labels.of(degrees < 0 ? "tilt/back" : "tilt/forward")));
+        return SetUpSketch.card(exercise.sides().map(Plan.SidePlan::solved), sketchWords());
+    }
+
+    private SetUpSketch.Words sketchWords() {
+        return new SetUpSketch.Words(labels.of("start"), word -> labels.of("working/" + word.word()), words.units()::length,
+                degrees -> words.units().degrees(Math.abs(degrees)) + " " + labels.of(degrees < 0 ? "tilt/back" : "tilt/forward"));
     }
 
     private void half(Plan.Exercise exercise, Side side, SetUpSketch.Shown shown) {
@@ -81,6 +86,7 @@ final class Drawings {
         }
         FootMap.of(solved, words.units()::length).or(() -> TurnView.of(solved, new TurnView.Words(labels.of("view/above"),
                 labels.of("view/head")))).ifPresent(map -> byKey.put(key + "/map", map));
+        SetUpSketch.withShin(solved, sketchWords()).ifPresent(shin -> byKey.put(key + "/shin", shin));
         FootMap.small(solved).ifPresent(map -> byKey.put(key + "/small", map));
     }
 

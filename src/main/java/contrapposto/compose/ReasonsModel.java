@@ -25,9 +25,10 @@ record ReasonsModel(String id, String number, String name, String kind, String p
      * @param phase   early-to-mid or mid-to-late; empty where no leg works
      * @param numbers what was computed for this side
      * @param lacks   what the equipment lacks
+     * @param shin    the key of the drawing with the arc of the working shin; empty where no leg works on its foot
      */
     record Case(String side, String role, Optional<String> phase, List<Number> numbers, List<CoachModel.Statement> statements,
-                Optional<Second> second, Optional<String> lacks, boolean byCoach) { }
+                Optional<Second> second, Optional<String> lacks, boolean byCoach, Optional<String> shin) { }
 
     /** @param kind names what the value is; the template words it */
     record Number(String kind, String value, String more) { }
@@ -44,7 +45,7 @@ record ReasonsModel(String id, String number, String name, String kind, String p
     ReasonsModel without(List<CoachModel.Statement> elsewhere) {
         var kept = new LinkedHashMap<String, Case>();
         halves.forEach((side, c) -> kept.put(side, new Case(c.side(), c.role(), c.phase(), c.numbers(),
-                c.statements().stream().filter(s -> !elsewhere.contains(s)).toList(), c.second(), c.lacks(), c.byCoach())));
+                c.statements().stream().filter(s -> !elsewhere.contains(s)).toList(), c.second(), c.lacks(), c.byCoach(), c.shin())));
         return new ReasonsModel(id, number, name, kind, purpose, single, kept, statements.stream().filter(s -> !elsewhere.contains(s)).toList());
     }
 
@@ -52,7 +53,7 @@ record ReasonsModel(String id, String number, String name, String kind, String p
         var sides = exercise.sides();
         var halves = new LinkedHashMap<String, Case>();
         for (Side side : PlanWords.rows(sides)) {
-            halves.put(PlanWords.badge(sides, side), half(words, sides.on(side), PlanWords.badge(sides, side)));
+            halves.put(PlanWords.badge(sides, side), half(words, exercise.id(), sides.on(side), PlanWords.badge(sides, side)));
         }
         String kind = switch (sides) {
             case Sided.Whole<?> whole -> "both";
@@ -65,12 +66,14 @@ record ReasonsModel(String id, String number, String name, String kind, String p
                 CoachModel.Statement.of(words, exercise.reasons()));
     }
 
-    private static Case half(PlanWords words, Plan.SidePlan side, String badge) {
+    private static Case half(PlanWords words, String id, Plan.SidePlan side, String badge) {
         var solved = side.solved();
         var statements = new ArrayList<>(CoachModel.Statement.of(words, solved.reasons()));
         statements.addAll(CoachModel.Statement.of(words, side.reasons()));
         return new Case(badge, solved.role().word(), solved.phase().map(Values::word), numbers(words, side), statements,
-                solved.runnerUp().map(r -> new Second(words.told(r.summary()), words.told(r.lostOn()))), solved.lacks().map(words::told), solved.byCoach());
+                solved.runnerUp().map(r -> new Second(words.told(r.summary()), words.told(r.lostOn()))), solved.lacks().map(words::told), solved.byCoach(),
+                Units.known(solved.pose().mechanics().shinWorking()).isPresent() && solved.setUp().workingLeg().isPresent()
+                        ? Optional.of(id + "/" + badge + "/shin") : Optional.empty());
     }
 
     private static List<Number> numbers(PlanWords words, Plan.SidePlan side) {

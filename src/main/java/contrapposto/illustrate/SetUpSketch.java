@@ -10,6 +10,7 @@ import contrapposto.sketch.Stage;
 import contrapposto.sketch.Wish;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 
 /**
@@ -63,14 +64,15 @@ public final class SetUpSketch {
                 : new Shown.Apart(scaled(of.getFirst(), all, stature), scaled(of.getLast(), all, stature)));
     }
 
-    /** The working position alone with the arc of its shin, for the coach. */
-    public static Drawing withShin(SolvedSetUp solved, boolean symmetric, Words words) {
-        SetUpWishes wishes = new SetUpWishes(solved, symmetric);
-        List<Wish> said = new ArrayList<>(wishes.tags());
-        said.addAll(wishes.heights(words.lengths()));
-        wishes.stance(words.lengths()).ifPresent(said::add);
-        wishes.shin(words.tilt()).ifPresent(said::add);
-        return staged(solved).sketch(Stage.Shown.WORKING, said);
+    /** The working position alone with the arc of its shin, for the coach; empty where no leg works on its foot. */
+    public static Optional<Drawing> withShin(SolvedSetUp solved, Words words) {
+        SetUpWishes wishes = new SetUpWishes(solved, true);
+        return wishes.shin(words.tilt()).map(shin -> (width, height, label) -> {
+            List<Wish> said = new ArrayList<>(wishes.heights(words.lengths()));
+            wishes.stance(words.lengths()).ifPresent(said::add);
+            said.add(shin);
+            return staged(solved).sketch(Stage.Shown.WORKING, said).drawn(width, height, label);
+        });
     }
 
     private static Stage staged(SolvedSetUp solved) {

@@ -17,6 +17,8 @@ final class FigureInk {
     private static final double UNIT = .25;
     /** What the eye cannot tell at reading distance, mm: an arc minute at 30 cm is 0.09. */
     private static final double UNSEEN = .07;
+    /** Shorter lines are nobody's measure, mm. */
+    private static final double LONG = 6;
     /** A mark that reaches beyond these many units of the frame's origin gets a frame nearer to it. */
     private static final int FAR = 230;
     private static final int BEHIND = 40;
@@ -25,6 +27,8 @@ final class FigureInk {
 
     private final Pen pen;
     private boolean down;
+    /** Whether tenths of a unit are kept, where a line may be read for its angle. */
+    private boolean exact;
     private long originX;
     private long originY;
     private Optional<Tone> fill = Optional.empty();
@@ -61,7 +65,9 @@ final class FigureInk {
             dash(dashed);
         }
         near(outlines);
+        exact = outlines.size() == 1 && mayBeRead(outlines.getFirst(), dashed);
         outlines.forEach(this::path);
+        exact = false;
         pen.ink().stroke();
     }
 
@@ -134,7 +140,7 @@ final class FigureInk {
         Point from = outline.start();
         for (var segment : outline.segments()) {
             Point end = segment.end();
-            boolean moves = units(end.x()) != units(from.x()) || units(end.y()) != units(from.y());
+            boolean moves = exact || units(end.x()) != units(from.x()) || units(end.y()) != units(from.y());
             if (segment instanceof Segment.Curve(Point a, Point b, Point tip) && isBent(from, a, b, tip)) {
                 ink.curveTo(x(a), y(a), x(b), y(b), x(tip), y(tip));
             } else if (moves || outline.segments().size() == 1) {
@@ -147,6 +153,13 @@ final class FigureInk {
         }
     }
 
+    /** A long slanting line, and the dashed one that it is read against. */
+    private static boolean mayBeRead(Outline outline, List<Double> dashed) {
+        Point way = outline.segments().getLast().end().minus(outline.start());
+        boolean slants = Math.abs(way.x()) > UNSEEN && Math.abs(way.y()) > UNSEEN;
+        return outline.segments().size() == 1 && way.length() > LONG && (slants || !dashed.isEmpty());
+    }
+
     /** Whether a curve leaves its chord visibly; else it is drawn as a line. */
     private static boolean isBent(Point from, Point a, Point b, Point to) {
         Point chord = to.minus(from);
@@ -157,11 +170,15 @@ final class FigureInk {
     }
 
     private float x(Point p) {
-        return units(p.x()) - originX;
+        return placed(p.x(), originX);
     }
 
     private float y(Point p) {
-        return units(p.y()) - originY;
+        return placed(p.y(), originY);
+    }
+
+    private float placed(double mm, long origin) {
+        return exact ? (float) (Math.round(10 * mm / (Style.MM_PER_PT * UNIT)) / 10.0 - origin) : units(mm) - origin;
     }
 
     /** A length in mm as a whole number of units. */
