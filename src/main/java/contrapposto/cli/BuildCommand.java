@@ -7,6 +7,8 @@ import contrapposto.check.CheckedSpec.Print;
 import contrapposto.compose.Composer;
 import contrapposto.compose.Templates;
 import contrapposto.notice.Outcome;
+import contrapposto.press.Press;
+import contrapposto.press.Wanted;
 import contrapposto.typeset.Typesetter;
 import contrapposto.wording.Phrasebook;
 import java.io.IOException;

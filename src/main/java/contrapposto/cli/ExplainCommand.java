@@ -5,6 +5,8 @@ import contrapposto.check.CheckedSpec;
 import contrapposto.compose.Composer;
 import contrapposto.compose.Templates;
 import contrapposto.notice.Outcome;
+import contrapposto.press.Press;
+import contrapposto.press.Wanted;
 import contrapposto.quantity.Side;
 import contrapposto.spec.Nearest;
 import java.nio.file.Path;

@@ -14,6 +14,8 @@ import contrapposto.mail.Post;
 import contrapposto.notice.Notice;
 import contrapposto.notice.Outcome;
 import contrapposto.notice.Span;
+import contrapposto.press.Press;
+import contrapposto.press.Wanted;
 import java.nio.file.Path;
 import java.time.InstantSource;
 import java.time.ZoneOffset;

@@ -11,6 +11,8 @@ import contrapposto.notice.Outcome;
 import contrapposto.notice.Span;
 import contrapposto.prescribe.Gauge;
 import contrapposto.prescribe.Plan;
+import contrapposto.press.Press;
+import contrapposto.press.Wanted;
 import contrapposto.returns.Log;
 import contrapposto.returns.NextSpec;
 import contrapposto.returns.Returns;

@@ -9,6 +9,7 @@ import contrapposto.notice.Notice;
 import contrapposto.notice.Outcome;
 import contrapposto.notice.Severity;
 import contrapposto.notice.Span;
+import contrapposto.press.Press;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Path;

@@ -13,6 +13,8 @@ import contrapposto.compose.Composer;
 import contrapposto.compose.Templates;
 import contrapposto.notice.Outcome;
 import contrapposto.prescribe.Plan;
+import contrapposto.press.Press;
+import contrapposto.press.Wanted;
 import contrapposto.quantity.Mass;
 import contrapposto.returns.Log;
 import contrapposto.returns.Returns;

@@ -1,4 +1,4 @@
-package contrapposto.cli;
+package contrapposto.press;
 
 import contrapposto.check.CheckedSpec.Edition;
 import contrapposto.check.CheckedSpec.Paper;
@@ -9,10 +9,13 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
-/** What the command line asks for; where it says nothing the spec's own {@code handout} decides. */
-record Wanted(List<Edition> chosen, Optional<Paper> paper, Optional<Print> print, boolean html, Optional<String> language) {
+/** What a call asks for; where it says nothing the spec's own {@code handout} decides. */
+public record Wanted(List<Edition> chosen, Optional<Paper> paper, Optional<Print> print, boolean html, Optional<String> language) {
+    /** Nothing but what each spec asks for. */
+    public static final Wanted AS_THE_SPEC_SAYS = new Wanted(List.of(), Optional.empty(), Optional.empty(), false);
+
     /** In the client's language. */
-    Wanted(List<Edition> chosen, Optional<Paper> paper, Optional<Print> print, boolean html) {
+    public Wanted(List<Edition> chosen, Optional<Paper> paper, Optional<Print> print, boolean html) {
         this(chosen, paper, print, html, Optional.empty());
     }
 

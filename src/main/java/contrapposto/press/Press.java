@@ -1,11 +1,15 @@
-package contrapposto.cli;
+package contrapposto.press;
 
 import contrapposto.assess.Assessed;
 import contrapposto.assess.Assessor;
 import contrapposto.catalogue.Catalogue;
+import contrapposto.catalogue.CatalogueReader;
+import contrapposto.catalogue.HouseRulesReader;
 import contrapposto.check.CheckedSpec;
 import contrapposto.check.CheckedSpec.Edition;
+import contrapposto.check.Checks;
 import contrapposto.compose.Composer;
+import contrapposto.compose.Templates;
 import contrapposto.deliver.PlanFile;
 import contrapposto.document.Document;
 import contrapposto.html.HtmlPage;
@@ -23,9 +27,10 @@ import java.util.List;
 
 /**
  * The straight line: a checked spec goes in, finished files come out. Assess, set up, select and prescribe make the
- * plan; illustrate and compose make each edition's document; typeset makes its pages. One press serves many threads.
+ * plan; illustrate and compose make each edition's document; typeset makes its pages. This is the program as a library:
+ * one press serves many threads, holds no state of a client and reads nothing but what it is given.
  */
-final class Press {
+public final class Press {
     private final Catalogue catalogue;
     private final Composer composer;
     private final Wanted wanted;
@@ -35,25 +40,41 @@ final class Press {
     private final Prescriber prescriber = new Prescriber();
     private final Typesetter typesetter;
 
-    Press(Catalogue catalogue, Composer composer, Wanted wanted) {
+    /** @param wanted what to print where the spec does not say */
+    public Press(Catalogue catalogue, Composer composer, Wanted wanted) {
         this(catalogue, composer, wanted, new Typesetter());
     }
 
-    Press(Catalogue catalogue, Composer composer, Wanted wanted, Typesetter typesetter) {
+    /** With a typesetter of your own. */
+    public Press(Catalogue catalogue, Composer composer, Wanted wanted, Typesetter typesetter) {
         this.typesetter = typesetter;
         this.catalogue = catalogue;
         this.composer = composer;
         this.wanted = wanted;
     }
 
+    /** A press with the catalogue, rules and templates of the house, which prints what each spec asks for. */
+    public static Press house() {
+        return new Press(CatalogueReader.house(HouseRulesReader.house()), new Composer(Templates.own()), Wanted.AS_THE_SPEC_SAYS);
+    }
+
+    /**
+     * Everything for one client from the bytes of a spec; refused with every problem of the spec, each with its place.
+     *
+     * @param name of the spec, as notices and file names show it
+     */
+    public Outcome<Pressed> press(String name, byte[] spec) {
+        return Checks.check(name, spec, catalogue).then(this::press);
+    }
+
     /** One finished file. @param ending of its name; {@code pages} 0 for what has none */
-    record Finished(String ending, byte[] bytes, int pages) { }
+    public record Finished(String ending, byte[] bytes, int pages) { }
 
     /** The plan and the files that go to the client's folder, the plan file last. */
-    record Pressed(Plan plan, List<Finished> files) { }
+    public record Pressed(Plan plan, List<Finished> files) { }
 
     /** Everything for one client; refused with the notices of the stage that could not go on. */
-    Outcome<Pressed> press(CheckedSpec spec) {
+    public Outcome<Pressed> press(CheckedSpec spec) {
         return Outcome.done(spec)
                 .map(this::solve)
                 .then(plan -> printed(plan, wanted.editions(plan))
@@ -61,12 +82,12 @@ final class Press {
     }
 
     /** The coach's page on a block that is over, as a PDF. */
-    Outcome<byte[]> changes(Review review) {
+    public Outcome<byte[]> changes(Review review) {
         return composer.changes(review).then(typesetter::set).map(Pages::bytes);
     }
 
     /** The plan; without set-ups and exercises when screening withholds it. */
-    Plan solve(CheckedSpec spec) {
+    public Plan solve(CheckedSpec spec) {
         Assessed assessed = assessor.assess(spec, catalogue.rules());
         return assessed.verdict().withheld() ? Prescriber.withheld(assessed, catalogue)
                 : prescriber.prescribe(selector.select(setUps.choose(assessed, catalogue)));
