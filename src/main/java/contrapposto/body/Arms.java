@@ -102,6 +102,11 @@ record Arms(PoseProblem problem, Vector3D leftHand, Vector3D rightHand) {
         }
     }
 
+    /** Whether the base gives this hand a place on a support. */
+    boolean onSupport(Side side) {
+        return problem.arm(side) instanceof ArmTask.OnSupport && !hand(side).equals(Vector3D.ZERO);
+    }
+
     private Vector3D hand(Side side) {
         return side == Side.LEFT ? leftHand : rightHand;
     }

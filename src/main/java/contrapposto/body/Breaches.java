@@ -36,6 +36,11 @@ final class Breaches {
             this.scale = scale;
         }
 
+        /** What counts as one: degrees, m or share. */
+        double scale() {
+            return scale;
+        }
+
         private Said said(Side side, double value, double limit) {
             var said = Said.of("pose/" + name().toLowerCase(Locale.ROOT).replace('_', '-')).side("side", side);
             return switch (unit) {

@@ -13,17 +13,32 @@ import org.hipparchus.geometry.euclidean.threed.Vector3D;
  * @param anchor  the ball of the foot on the support; for {@link Contact#HEEL} the heel; for {@link Contact#LACES} the ankle
  * @param yaw     toes outward to the left, degrees
  * @param pitch   heel up, degrees; of a foot on its ball the angle may be solved instead
- * @param pressureAt where the centre of pressure is, share of the foot from the heel: the middle of the declared zone
+ * @param zone    where the centre of pressure may lie, shares of the foot from the heel
  */
-record Foot(Side side, Contact contact, Vector3D anchor, double yaw, double pitch, double pressureAt) {
+record Foot(Side side, Contact contact, Vector3D anchor, double yaw, double pitch, Pressure zone) {
     enum Contact { SOLE, BALL, HEEL, LACES }
 
-    /** Middles of the zones under a sole, shares of the foot from the heel (the ankle is at 0.25, the ball at 0.72): house. */
-    private static final double HEEL_MIDDLE = 0.22;
-    private static final double SOLE_MIDDLE = 0.45;
-    private static final double BALL_MIDDLE = 0.72;
-    /** Of a foot on its ball, a little ahead of the joint of the big toe. */
-    private static final double ON_BALL = 0.76;
+    /** From the heel end to the toe end of a zone, shares of the foot's length (the ankle is at 0.25, the ball at 0.72). */
+    record Pressure(double from, double to) {
+        /** Zones under a sole: house. A foot on its ball presses a little ahead of the joint of the big toe. */
+        private static final Pressure UNDER_HEEL = new Pressure(0.10, 0.34);
+        private static final Pressure UNDER_SOLE = new Pressure(0.15, 0.75);
+        private static final Pressure UNDER_BALL = new Pressure(0.62, 0.82);
+        private static final Pressure ON_BALL = new Pressure(0.76, 0.76);
+
+        static Pressure of(PoseProblem.Zone zone) {
+            return switch (zone) {
+                case HEEL -> UNDER_HEEL;
+                case WHOLE_SOLE -> UNDER_SOLE;
+                case BALL -> UNDER_BALL;
+            };
+        }
+
+        double middle() {
+            return (from + to) / 2;
+        }
+    }
+
     /** Toes pointing back and a little down, of a foot that lies on its top. */
     private static final double LACES_DOWN = 12;
 
@@ -32,17 +47,12 @@ record Foot(Side side, Contact contact, Vector3D anchor, double yaw, double pitc
         double pitch = Degrees.asin(wedge / lengths.heelToBall());
         double ahead = lengths.heelToBall() * Degrees.cos(pitch);
         Vector3D ball = heel.add(new Vector3D(ahead * Degrees.cos(yaw), ahead * Degrees.sin(yaw), 0));
-        double pressure = switch (zone) {
-            case HEEL -> HEEL_MIDDLE;
-            case WHOLE_SOLE -> SOLE_MIDDLE;
-            case BALL -> BALL_MIDDLE;
-        };
-        return new Foot(side, Contact.SOLE, ball, yaw, pitch, pressure);
+        return new Foot(side, Contact.SOLE, ball, yaw, pitch, Pressure.of(zone));
     }
 
     /** On the ball, heel up by {@code pitch}. */
     static Foot onBall(Side side, Vector3D ball, double pitch) {
-        return new Foot(side, Contact.BALL, ball, 0, pitch, ON_BALL);
+        return new Foot(side, Contact.BALL, ball, 0, pitch, Pressure.ON_BALL);
     }
 
     /** On its top, toes back: toes at {@code toe} along x, on a support of height {@code raise}. */
@@ -51,7 +61,8 @@ record Foot(Side side, Contact contact, Vector3D anchor, double yaw, double pitc
         double ankle = toeX + (lengths.foot() - lengths.heelToAnkle()) * Degrees.cos(LACES_DOWN)
                 + lengths.ankleHeight() * Degrees.sin(LACES_DOWN);
         return new Foot(side, Contact.LACES,
-                new Vector3D(ankle, y, raise + Segments.LACES_HEIGHT * person.stature()), 180, 0, 0);
+                new Vector3D(ankle, y, raise + Segments.LACES_HEIGHT * person.stature()), 180, 0,
+                Pressure.ON_BALL);
     }
 
     /** Moves the heel, ankle, ball and toe of {@code skeleton} to where this foot stands with its heel up by {@code pitch}. */
@@ -84,10 +95,15 @@ record Foot(Side side, Contact contact, Vector3D anchor, double yaw, double pitc
         }
     }
 
-    /** The centre of pressure on what the foot stands on. */
+    /** The centre of pressure on what the foot stands on, in the middle of its zone. */
     Vector3D pressure(Skeleton skeleton) {
+        return pressure(skeleton, zone.middle());
+    }
+
+    /** The centre of pressure on what the foot stands on; {@code share} of the foot from the heel where that is free. */
+    Vector3D pressure(Skeleton skeleton, double share) {
         Segments lengths = skeleton.person().segments();
-        double along = pressureAt * lengths.foot();
+        double along = share * lengths.foot();
         double ball = lengths.heelToBall();
         return switch (contact) {
             case SOLE, BALL -> along <= ball

@@ -120,7 +120,7 @@ record Footing(Side lead, Optional<Side> front, Optional<Foot> left, Optional<Fo
     }
 
     private static Foot heelDown(Side side, double y) {
-        return new Foot(side, Contact.HEEL, new Vector3D(0, y, 0), 0, -10, 0);
+        return new Foot(side, Contact.HEEL, new Vector3D(0, y, 0), 0, -10, Foot.Pressure.of(PoseProblem.Zone.HEEL));
     }
 
     private static double toes(Segments lengths) {

@@ -11,7 +11,7 @@ import org.hipparchus.geometry.euclidean.threed.Vector3D;
  */
 record Loads(Load load, Vector3D pulley) {
     /** A bar across the hips lies this far before the hip joints and above the thighs, share of stature: house. */
-    private static final double HIP_CREASE = 0.06;
+    static final double HIP_CREASE = 0.06;
 
     /** @param middle where the pelvis is over the base, along x: pulley distances count from there */
     static Loads of(Load load, double middle) {

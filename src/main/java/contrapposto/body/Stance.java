@@ -23,13 +23,13 @@ import org.hipparchus.geometry.euclidean.threed.Vector3D;
  * @param mostKnee the most that a carrying knee bends, degrees, where the legs hold still
  * @param leastLeadShare of the weight that the lead foot carries
  * @param leastShare of the weight that the other foot carries
+ * @param alike    whether both feet press at the same share of the foot
  * @param low      lowest value of each variable, by {@link Free}
  * @param high     highest value; a variable whose bounds meet is fixed
  */
 record Stance(Side lead, Foot foot, Optional<Foot> other, AirLeg air, boolean tall, OptionalDouble fold, double turn,
               double yaw, double bend, double wantedLean, double mostKnee, double leastLeadShare, double leastShare,
-              double[] low,
-              double[] high) {
+              boolean alike, double[] low, double[] high) {
     /** What the solver may choose. */
     enum Free {
         /** The pelvis along the line from the other foot (0) to the lead foot (1). */
@@ -39,7 +39,11 @@ record Stance(Side lead, Foot foot, Optional<Foot> other, AirLeg air, boolean ta
         /** Heel up of a foot on its ball, degrees. */
         PITCH,
         /** Bend of the knee that sets the height, degrees. */
-        KNEE
+        KNEE,
+        /** Where the lead foot presses, share of the foot from its heel. */
+        PRESSURE,
+        /** Where the other foot presses; of two that press alike it follows {@link #PRESSURE}. */
+        OTHER_PRESSURE
     }
 
     /**

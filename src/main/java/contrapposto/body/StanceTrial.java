@@ -15,16 +15,19 @@ import org.hipparchus.geometry.euclidean.threed.Vector3D;
  */
 final class StanceTrial {
     /** How far a weight moves the whole body's mass centre as the pelvis moves: a first guess for the balance search. */
-    private static final double PELVIS_TO_CENTRE = 0.87;
+    static final double PELVIS_TO_CENTRE = 0.87;
     /** The trunk bends this many degrees away from a load for each share of stature that the pelvis gives way: house. */
-    private static final double BEND_PER_SHIFT = 140;
+    static final double BEND_PER_SHIFT = 140;
     /** A leg that carries is never quite straight: least bend of its knee, degrees (house). */
-    private static final double SOFT_KNEE = 3;
+    static final double SOFT_KNEE = 3;
     /** Inside the limits by this much while searching, so that the result keeps them. */
     static final double MARGIN = 0.3;
     /** The same margin for shares and for lengths in m, for each degree of it. */
-    private static final double SHARE_MARGIN = 0.005;
-    private static final double LENGTH_MARGIN = 0.002;
+    static final double SHARE_MARGIN = 0.005;
+    static final double LENGTH_MARGIN = 0.002;
+
+    /** Where either leg might set the height, the hips are this much lower than the straighter one allows, m. */
+    private static final double RIDGE = 0.002;
 
     private final PoseProblem problem;
     private final Stance stance;
@@ -77,10 +80,10 @@ final class StanceTrial {
     private void placeFeet() {
         Foot foot = stance.foot();
         foot.place(skeleton, foot.contact() == Foot.Contact.BALL ? value(Free.PITCH) : foot.pitch());
-        leadPressure = foot.pressure(skeleton);
+        leadPressure = foot.pressure(skeleton, value(Free.PRESSURE));
         stance.other().ifPresent(other -> {
             other.place(skeleton, other.contact() == Foot.Contact.BALL ? value(Free.PITCH) : other.pitch());
-            otherPressure = other.pressure(skeleton);
+            otherPressure = other.pressure(skeleton, value(stance.alike() ? Free.PRESSURE : Free.OTHER_PRESSURE));
         });
     }
 
@@ -158,7 +161,13 @@ final class StanceTrial {
         double span = TwoLink.span(lengths.thigh(), lengths.shank(), value(Free.KNEE));
         missing = 0;
         double lead = above(stance.lead(), x, y, span);
-        return stance.tall() && stance.other().isPresent() ? Math.min(lead, above(stance.lead().other(), x, y, span)) : lead;
+        return stance.tall() && stance.other().isPresent() ? lower(lead, above(stance.lead().other(), x, y, span)) : lead;
+    }
+
+    /** The lower of two heights, rounded off where they meet so that a search does not catch on the ridge. */
+    static double lower(double one, double other) {
+        double half = (one - other) / 2;
+        return (one + other) / 2 - StrictMath.sqrt(half * half + RIDGE * RIDGE);
     }
 
     private double above(Side side, double x, double y, double span) {

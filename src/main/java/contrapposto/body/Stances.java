@@ -129,7 +129,7 @@ final class Stances {
         return new Stance(footing.lead(), footing.foot(footing.lead()).orElseThrow(),
                 footing.foot(footing.lead().other()), air, tall, fold, turn, shifted ? sign * SHIFT_YAW * amount : 0,
                 shifted ? sign * SHIFT_BEND * amount : 0, wantedLean, mostKnee, leastLeadShare(),
-                leastShare(), low, high);
+                leastShare(), alike(), low, high);
     }
 
     /** Who stands on one leg holds the other knee in front: low with a hand on a wall, else as high as in a march. */
@@ -155,6 +155,11 @@ final class Stances {
         if (other.isEmpty()) {
             fix(Free.ALONG, 1);
         }
+        presses(Free.PRESSURE, lead);
+        other.ifPresent(foot -> presses(Free.OTHER_PRESSURE, foot));
+        if (alike()) {
+            fix(Free.OTHER_PRESSURE, 0);
+        }
         if (onBall(Optional.of(lead)) || onBall(other)) {
             Side ball = onBall(Optional.of(lead)) ? footing.lead() : footing.lead().other();
             double most = problem.limits().on(ball).toeExtension() - StanceTrial.MARGIN;
@@ -164,6 +169,20 @@ final class Stances {
                 fix(Free.PITCH, Math.min(most, position.pick(EASY_START_PITCH, EASY_PITCH)));
             }
         }
+    }
+
+    /** The centre of pressure is free inside the zone of a foot on its sole. */
+    private void presses(Free free, Foot foot) {
+        if (foot.contact() == Contact.SOLE) {
+            between(free, foot.zone().from(), foot.zone().to());
+        } else {
+            fix(free, foot.zone().middle());
+        }
+    }
+
+    private boolean alike() {
+        return isLevel() && oneSided() == 0
+                && footing.left().map(Foot::zone).equals(footing.right().map(Foot::zone));
     }
 
     private boolean isLevel() {

@@ -2,31 +2,32 @@ package contrapposto.body;
 
 import contrapposto.body.Stance.Free;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 
 /** Chooses the free variables of a {@link Stance} so that the objective is least. */
 final class Standing {
-    /** Good enough a balance while searching, m. */
-    private static final double ROUGH = 1e-5;
     /** Balance of the result, m. */
     private static final double EXACT = 1e-12;
     /** Weights of a breach: a search whose result still breaks something goes on from there with the next. */
-    private static final double[] STRICTNESS = {1, 40, 2000};
+    private static final double[] STRICTNESS = {1, 2000};
     /** What may be left of a breach: a hundredth of 2° or of 4 mm. */
     static final double SLACK = 0.01;
+    /** Two searches that end within this share of each other's breaches have shown that there is no better. */
+    private static final double SAME = 0.01;
     /** Fixed starts, the cheapest of which the search sets out from, as shares of each variable's range, in the order of {@link Free}. */
     private static final double[][] GUESSES = {
-            {0.45, 0.30, 0.75, 0.3},
-            {0.60, 0.25, 0.75, 0.8},
-            {0.75, 0.20, 0.60, 0.6},
-            {0.30, 0.40, 0.60, 0.5},
+            {0.45, 0.30, 0.75, 0.3, 0.5, 0.5},
+            {0.60, 0.25, 0.75, 0.8, 0.5, 0.5},
+            {0.75, 0.20, 0.60, 0.6, 0.5, 0.5},
+            {0.30, 0.40, 0.60, 0.5, 0.5, 0.5},
     };
 
     private final PoseProblem problem;
     private final Arms arms;
     private final Loads loads;
     private final List<Contact> hands;
-    private double lastShift;
+    private double[] found = new double[0];
 
     Standing(PoseProblem problem, Arms arms, Loads loads, List<Contact> hands) {
         this.problem = problem;
@@ -35,68 +36,77 @@ final class Standing {
         this.hands = hands;
     }
 
-    /** One stance in one position with the variables it leaves open. */
-    private record Search(Stance stance, Position position, List<Free> open) {
-        static Search of(Stance stance, Position position) {
-            var open = new ArrayList<Free>(4);
-            for (Free free : Free.values()) {
-                if (stance.high()[free.ordinal()] > stance.low()[free.ordinal()]) {
-                    open.add(free);
-                }
+    /**
+     * The best body in {@code position}, whether or not it breaks something.
+     *
+     * @param near a point that the search of a neighbour ended at, to set out from; empty where there is none
+     */
+    StanceTrial best(Stance stance, Position position, double[] near) {
+        List<Free> open = StanceModel.open(stance);
+        var model = new StanceModel(problem, stance, position, arms, loads, hands, open);
+        if (near.length == open.size() && near.length > 0) {
+            StanceTrial warm = from(model, stance, position, near);
+            if (!warm.breaches(0).beyond(SLACK)) {
+                return warm;
             }
-            return new Search(stance, position, open);
         }
-
-        double[] start(double[] guess) {
-            double[] start = new double[open.size()];
-            for (int i = 0; i < start.length; i++) {
-                start[i] = guess[open.get(i).ordinal()];
+        List<double[]> guesses = cheapestFirst(model, open);
+        StanceTrial best = from(model, stance, position, guesses.getFirst());
+        double[] end = found;
+        for (int i = 1; i < guesses.size() && best.breaches(0).beyond(SLACK); i++) {
+            StanceTrial next = from(model, stance, position, guesses.get(i));
+            double gain = best.breaches(0).penalty() - next.breaches(0).penalty();
+            if (gain > 0) {
+                best = next;
+                end = found;
             }
-            return start;
-        }
-
-        double[] values(double[] point) {
-            double[] values = stance.low().clone();
-            for (int i = 0; i < point.length; i++) {
-                int at = open.get(i).ordinal();
-                values[at] += point[i] * (stance.high()[at] - stance.low()[at]);
+            if (Math.abs(gain) < SAME * best.breaches(0).penalty()) {
+                break;
             }
-            return values;
         }
+        found = end;
+        return best;
     }
 
-    /** The best body in {@code position}, whether or not it breaks something. */
-    StanceTrial best(Stance stance, Position position) {
-        lastShift = 0;
-        Search search = Search.of(stance, position);
-        double[] point = fromGuesses(search);
-        StanceTrial best = trial(search, point, EXACT);
+    /** Where the last search ended. */
+    double[] found() {
+        return found;
+    }
+
+    private StanceTrial from(StanceModel model, Stance stance, Position position, double[] guess) {
+        double[] point = guess.clone();
+        found = point;
+        model.strictness(STRICTNESS[0]);
+        LeastSquares.lowest(model, point);
+        StanceTrial best = trial(model, stance, position, point);
         for (int i = 1; i < STRICTNESS.length && best.breaches(0).beyond(SLACK) && point.length > 0; i++) {
-            double strictness = STRICTNESS[i];
-            point = Minimiser.lowest(at -> trial(search, at, ROUGH).cost(strictness), point);
-            best = trial(search, point, EXACT);
+            model.strictness(STRICTNESS[i]);
+            LeastSquares.lowest(model, point);
+            best = trial(model, stance, position, point);
         }
         return best;
     }
 
-    private double[] fromGuesses(Search search) {
-        double[] lowest = search.start(GUESSES[0]);
-        double least = Double.POSITIVE_INFINITY;
-        for (int i = 0; i < GUESSES.length && search.open().size() > 1; i++) {
-            double[] guess = search.start(GUESSES[i]);
-            double cost = trial(search, guess, ROUGH).cost(STRICTNESS[0]);
-            if (cost < least) {
-                least = cost;
-                lowest = guess;
-            }
+    private static List<double[]> cheapestFirst(StanceModel model, List<Free> open) {
+        if (open.size() < 2) {
+            return List.of(start(open, GUESSES[0]));
         }
-        return Minimiser.lowest(at -> trial(search, at, ROUGH).cost(STRICTNESS[0]), lowest);
+        record Priced(double[] guess, double cost) { }
+        var priced = new ArrayList<Priced>(GUESSES.length);
+        for (double[] guess : GUESSES) {
+            double[] point = start(open, guess);
+            priced.add(new Priced(point, model.at(point)));
+        }
+        priced.sort(Comparator.comparingDouble(Priced::cost));
+        return priced.stream().map(Priced::guess).toList();
     }
 
-    private StanceTrial trial(Search search, double[] point, double tolerance) {
-        var trial = new StanceTrial(problem, search.stance(), search.position(), arms, loads, hands, search.values(point),
-                lastShift, tolerance);
-        lastShift = trial.shifted();
-        return trial;
+    private static double[] start(List<Free> open, double[] guess) {
+        return open.stream().mapToDouble(free -> guess[free.ordinal()]).toArray();
+    }
+
+    private StanceTrial trial(StanceModel model, Stance stance, Position position, double[] point) {
+        model.at(point);
+        return new StanceTrial(problem, stance, position, arms, loads, hands, model.values(point), model.shifted(), EXACT);
     }
 }

@@ -12,12 +12,16 @@ final class Upright {
     private static final double LEAST_DEPTH = 60;
     private static final double FREE_FOOT_DEPTH = 20;
     private static final double DEPTH_STEP = 5;
+    private static final double[] NOWHERE = {};
     /** How far the working knee may bend in a fold, degrees, the first that serves: house. */
     private static final double[] FOLD_KNEES = {25, 40, 60};
 
     private final PoseProblem problem;
     private final Loads loads;
     private final Standing standing;
+    /** Where the last searches ended: a little more or less depth hardly moves the best pose. */
+    private double[] easyNear = NOWHERE;
+    private double[] strainedNear = NOWHERE;
 
     private Upright(PoseProblem problem, Loads loads, Standing standing) {
         this.problem = problem;
@@ -54,8 +58,14 @@ final class Upright {
         return best(Position.START, 0);
     }
 
+    private void forget() {
+        easyNear = NOWHERE;
+        strainedNear = NOWHERE;
+    }
+
     /** At the declared depth, or less deep where a limit or the rear knee stops it. */
     private StanceTrial working() {
+        forget();
         if (problem.action() instanceof Action.HipFold) {
             return folded();
         }
@@ -111,9 +121,18 @@ final class Upright {
     }
 
     private StanceTrial best(Position position, double knee) {
-        StanceTrial easy = standing.best(Stances.of(problem, position, knee, false), position);
-        return easy.breaches(0).beyond(Standing.SLACK)
-                ? standing.best(Stances.of(problem, position, knee, true), position) : easy;
+        StanceTrial easy = standing.best(Stances.of(problem, position, knee, false), position, easyNear);
+        easyNear = standing.found();
+        if (!easy.breaches(0).beyond(Standing.SLACK)) {
+            return easy;
+        }
+        Stance other = Stances.of(problem, position, knee, true);
+        if (!StanceModel.open(other).contains(Stance.Free.PITCH)) {
+            return easy;
+        }
+        StanceTrial strained = standing.best(other, position, strainedNear);
+        strainedNear = standing.found();
+        return strained;
     }
 
     private PoseOutcome outcome(StanceTrial start, StanceTrial working, Arms arms) {
