@@ -128,6 +128,20 @@ record Layout(Scene scene, List<Wish> wishes) {
             }
         }
         scene.floor().ifPresent(floor -> taken.path(placing.place(floor.frontEdge(scene.camera())), 1, .6));
+        boolean words = all(Wish.Height.class).findAny().isPresent() || all(Wish.Shin.class).findAny().isPresent();
+        if (words) {
+            lines(taken, placing);
+        }
+    }
+
+    /** Words beside the body may stand on a surface, but not on a line. */
+    private void lines(Occupancy taken, Placing placing) {
+        scene.ghost().ifPresent(ghost -> ghost.forEach(o -> taken.edge(placing.place(o), Occupancy.LINE)));
+        for (Part part : scene.order()) {
+            part.edge().forEach(o -> taken.edge(placing.place(o), Occupancy.LINE));
+            part.creases().forEach(crease -> taken.edge(placing.place(crease.outline()), Occupancy.LINE));
+        }
+        scene.floor().ifPresent(floor -> taken.edge(placing.place(floor.frontEdge(scene.camera())), Occupancy.LINE));
     }
 
     private static double weight(Part part) {

@@ -13,7 +13,7 @@ import org.hipparchus.geometry.euclidean.threed.Vector3D;
 
 /** Lengths, heights and the shin's tilt, with their lines and words. */
 record Measures(Sheet sheet) {
-    private static final double[] OFFSETS = {1.6, 2.6, 4, 6, 9, 13};
+    private static final double[] OFFSETS = {1.6, 2.6, 4, 6, 9, 13, 17, 22};
 
     /** How far below the front edge of the floor the words of a stance stand: their middle, mm. */
     double stanceDrop() {
@@ -117,10 +117,10 @@ record Measures(Sheet sheet) {
         Standing best = new Standing(Double.POSITIVE_INFINITY, 0, side, edge.low(), edge);
         for (double offset : OFFSETS) {
             double x = edge.low().x() + side * offset;
-            for (double shift : new double[] {0, -.8, .8}) {
+            for (double shift : new double[] {0, -.8, .8, -1.6, 1.6}) {
                 double dy = shift * sheet.capHeight();
                 Point words = new Point(x + side * (1.5 + wide / 2), (edge.low().y() + edge.high().y()) / 2 + dy);
-                double cost = sheet.occupancy().cost(sheet.wordsAround(words, text))
+                double cost = sheet.occupancy().clearCost(sheet.wordsAround(words, text))
                         + 2 * sheet.occupancy().cost(new Bounds(x - .3, edge.high().y(), x + .3, edge.low().y()))
                         + .35 * offset + .8 * Math.abs(dy);
                 if (cost < best.cost()) {
@@ -174,11 +174,11 @@ record Measures(Sheet sheet) {
         double half = sheet.textWidth(text) / 2;
         double least = Occupancy.FORBIDDEN;
         Point best = top;
-        for (int dx = -16; dx <= 16; dx++) {
-            for (int dy = -14; dy <= 8; dy++) {
+        for (int dx = -24; dx <= 24; dx++) {
+            for (int dy = -20; dy <= 12; dy++) {
                 Point p = top.plus(dx, dy);
                 Point nearest = new Point(Math.clamp(top.x(), p.x() - half, p.x() + half), p.y());
-                double cost = sheet.occupancy().cost(sheet.wordsAround(p, text)) + .45 * p.distance(top)
+                double cost = sheet.occupancy().clearCost(sheet.wordsAround(p, text)) + .45 * p.distance(top)
                         + .25 * sheet.occupancy().lineCost(nearest, top);
                 if (cost < least) {
                     least = cost;

@@ -18,6 +18,8 @@ final class Occupancy {
     static final double MEASURE = 9;
     static final double ARROW = 12;
     static final double LABEL = 20;
+    /** A drawn line, which words keep off. */
+    static final double LINE = 30;
     static final double TAG = 40;
     /** What no place may cost. */
     static final double FORBIDDEN = 1e4;
@@ -100,6 +102,27 @@ final class Occupancy {
         }
     }
 
+    /** A line in the cells it runs through. */
+    void edge(Outline outline, double value) {
+        List<Point> points = new ArrayList<>(outline.flattened());
+        if (outline.closed()) {
+            points.add(outline.start());
+        }
+        for (int i = 0; i + 1 < points.size(); i++) {
+            Point a = points.get(i);
+            Point b = points.get(i + 1);
+            int steps = (int) (2 * a.distance(b) / CELL) + 1;
+            for (int k = 0; k <= steps; k++) {
+                Point p = a.toward(b, (double) k / steps);
+                int row = cell(p.y());
+                int column = cell(p.x());
+                if (row >= 0 && column >= 0 && row < rows && column < columns) {
+                    raise(row, column, value);
+                }
+            }
+        }
+    }
+
     /** Words or a tag now stand here: nothing else may. */
     void claim(Bounds b, double value) {
         words.add(b);
@@ -121,6 +144,24 @@ final class Occupancy {
         for (int row = cell(b.minY()); row <= Math.min(rows - 1, cell(b.maxY())); row++) {
             for (int c = cell(b.minX()); c <= Math.min(columns - 1, cell(b.maxX())); c++) {
                 sum += weight[row * columns + c];
+            }
+        }
+        return sum * CELL * CELL;
+    }
+
+    /** As {@link #cost(Bounds)}, but {@link #FORBIDDEN} over a line too. */
+    double clearCost(Bounds b) {
+        if (!free(b)) {
+            return FORBIDDEN;
+        }
+        double sum = 0;
+        for (int row = cell(b.minY()); row <= Math.min(rows - 1, cell(b.maxY())); row++) {
+            for (int c = cell(b.minX()); c <= Math.min(columns - 1, cell(b.maxX())); c++) {
+                double here = weight[row * columns + c];
+                if (here == LINE) {
+                    return FORBIDDEN;
+                }
+                sum += here;
             }
         }
         return sum * CELL * CELL;
