@@ -119,7 +119,7 @@ public final class Composer {
     private static Document document(PlanWords words, Order order, Labels labels, String xml, DocumentReader.Written written) {
         var practice = words.spec().practice();
         var wording = new Document.Wording(labels.of("of"), labels.of("continued"), labels.of("left"), labels.of("right"), labels.of("both"),
-                labels.of("heavier"), labels.of("not-asked"));
+                labels.of("heavier"), labels.of("not-asked"), labels.of("letter/left"), labels.of("letter/right"));
         return new Document(written.title(), practice.preparedBy().isEmpty() ? practice.name() : practice.preparedBy(), written.subject(),
                 words.language(),
                 order.paper() == Paper.A4 ? Document.Paper.A4 : Document.Paper.LETTER,

@@ -2,6 +2,8 @@ package contrapposto.compose;
 
 import contrapposto.catalogue.Muscle;
 import contrapposto.figure.Drawing;
+import contrapposto.figure.Figure;
+import contrapposto.figure.Mark;
 import contrapposto.illustrate.FindingPicture;
 import contrapposto.illustrate.FootMap;
 import contrapposto.illustrate.LegendSigns;
@@ -39,8 +41,22 @@ final class Drawings {
             PlanWords.rows(exercise.sides()).forEach(side -> drawings.half(exercise, side, card.on(side)));
             drawings.byKey.put("load/" + exercise.id(), drawings.load(exercise));
         }
-        drawings.byKey.replaceAll((key, drawing) -> drawing.remembered());
+        drawings.byKey.replaceAll((key, drawing) -> lettered(drawing, labels).remembered());
         return Collections.unmodifiableMap(drawings.byKey);
+    }
+
+    /** The drawing with the language's letters for left and right in its pills. */
+    private static Drawing lettered(Drawing drawing, Labels labels) {
+        var letters = Map.of("L", labels.of("letter/left"), "R", labels.of("letter/right"));
+        if (letters.get("L").equals("L") && letters.get("R").equals("R")) {
+            return drawing;
+        }
+        return (width, height, size) -> {
+            var figure = drawing.drawn(width, height, size);
+            return new Figure(figure.width(), figure.height(), figure.marks().stream().map(mark -> mark instanceof Mark.Label label
+                    && letters.containsKey(label.text()) ? new Mark.Label(label.at(), letters.get(label.text()), label.size(), label.weight(),
+                    label.anchor(), label.tone(), label.halo()) : mark).toList());
+        };
     }
 
     private void finding() {

@@ -32,11 +32,17 @@ public record Document(String title, String author, String subject, String langu
      * @param of        between page number and page count
      * @param continued after the title of a page that goes on
      * @param left      what a screen reader says for the left pill; likewise {@code right} and {@code both}
+     * @param leftLetter what stands in the left pill; likewise {@code rightLetter}
      * @param heavier   what a screen reader says for the drawn triangle
      * @param notAsked  what a screen reader says for a dash in place of a box
      */
     public record Wording(String of, String continued, String left, String right, String both, String heavier,
-                          String notAsked) { }
+                          String notAsked, String leftLetter, String rightLetter) {
+        /** With the letters L and R. */
+        public Wording(String of, String continued, String left, String right, String both, String heavier, String notAsked) {
+            this(of, continued, left, right, both, heavier, notAsked, "L", "R");
+        }
+    }
 
     /** How the sheets of a part are used: whole, or folded into quarters without a footer. */
     public enum Format { WHOLE, QUARTERS }

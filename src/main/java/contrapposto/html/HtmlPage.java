@@ -22,12 +22,18 @@ public final class HtmlPage {
     private static final double FIGURE_MM = 44;
 
     private final Markup out = new Markup();
+    private final Document.Wording wording;
+    /** The last title, and the last heading under it: the name of a table that has none of its own. */
+    private String title = "";
+    private String heading = "";
 
-    private HtmlPage() { }
+    private HtmlPage(Document.Wording wording) {
+        this.wording = wording;
+    }
 
     /** The page's text, to be written as UTF-8. Equal documents give equal text. */
     public static String of(Document document) {
-        return new HtmlPage().page(document);
+        return new HtmlPage(document.wording()).page(document);
     }
 
     private String page(Document document) {
@@ -64,9 +70,9 @@ public final class HtmlPage {
     private void block(Block block) {
         switch (block) {
             case Block.Title(var text, var aside) -> {
-                out.open("div", "class", "title").element("h2", text).open("p");
-                inlines(aside);
-                out.close().close();
+                title = text;
+                heading = "";
+                titled(text, aside);
             }
             case Block.Masthead(var lead, var title, var imprint) -> {
                 out.element("p", lead).element("h1", title);
@@ -100,9 +106,10 @@ public final class HtmlPage {
             case Block.Opening opening -> opening(opening);
             case Block.Panel panel -> panel(panel);
             case Block.Card card -> card(card);
-            case Block.Table table -> new HtmlTable(out, this::inlines).write(table);
-            case Block.FieldLine(var heading, var fields) -> {
-                out.open("div", "class", "fields").element("h3", heading);
+            case Block.Table table -> new HtmlTable(out, this::inlines, wording).write(table, tableName(table));
+            case Block.FieldLine(var text, var fields) -> {
+                heading = text;
+                out.open("div", "class", "fields").element("h3", text);
                 fields.forEach(f -> {
                     labelled(f.label(), f.field());
                     out.text(" " + f.after());
@@ -133,6 +140,19 @@ public final class HtmlPage {
         }
     }
 
+    /** Its own, else that of the page and the day it stands under. */
+    private String tableName(Block.Table table) {
+        return !table.title().isEmpty() ? table.title() : heading.isEmpty() ? title : title + ", " + heading;
+    }
+
+    private void titled(String text, List<Inline> aside) {
+        out.open("div", "class", "title").element("h2", text);
+        if (!aside.isEmpty()) {
+            paragraph(aside, "aside");
+        }
+        out.close();
+    }
+
     private void opening(Block.Opening opening) {
         out.element("p", opening.lead()).element("h1", opening.name());
         paragraph(opening.imprint(), "imprint");
@@ -148,14 +168,19 @@ public final class HtmlPage {
 
     private void panel(Block.Panel panel) {
         out.open("aside", "aria-label", panel.heading()).element("h2", panel.heading());
+        out.open("div", "class", "groups");
         panel.groups().forEach(group -> {
-            out.element("h3", group.heading());
+            out.open("div");
+            if (!group.heading().isEmpty()) {
+                out.element("h3", group.heading());
+            }
             list("ul", group.points());
             if (!group.after().isEmpty()) {
                 paragraph(group.after(), "body");
             }
+            out.close();
         });
-        out.close();
+        out.close().close();
     }
 
     private void day(Block.DayBox day) {
@@ -165,10 +190,8 @@ public final class HtmlPage {
     }
 
     private void card(Block.Card card) {
-        out.open("article", "id", card.key()).open("div", "class", "title");
-        out.element("h2", (card.number() + " " + card.name()).strip()).open("p");
-        inlines(card.aside());
-        out.close().close();
+        out.open("article", "id", card.key());
+        titled((card.number() + " " + card.name()).strip(), card.aside());
         switch (card.halves()) {
             case Block.Halves.Pair(var left, var right) -> {
                 out.open("div", "class", "columns");
@@ -179,22 +202,25 @@ public final class HtmlPage {
             case Block.Halves.Single(var side, var half, var emptyHeading, var emptyColumn) -> {
                 out.open("div", "class", "columns");
                 half(side, half);
-                out.open("div").element("h3", emptyHeading);
+                out.open("div", "class", side == Badge.RIGHT ? "empty before" : "empty").element("h3", emptyHeading);
                 blocks(emptyColumn);
                 out.close().close();
             }
             case Block.Halves.Together(var half) -> half(Badge.BOTH, half);
         }
-        out.open("div", "class", "columns band").open("div");
-        blocks(card.bandLeft());
-        out.close().open("div");
-        blocks(card.bandRight());
-        out.close().close().close();
+        if (!card.bandLeft().isEmpty() || !card.bandRight().isEmpty()) {
+            out.open("div", "class", "columns band").open("div");
+            blocks(card.bandLeft());
+            out.close().open("div");
+            blocks(card.bandRight());
+            out.close().close();
+        }
+        out.close();
     }
 
     private void half(Badge badge, Block.Half half) {
         out.open("div", "class", "half " + badge.name().toLowerCase(Locale.ROOT)).open("h3");
-        out.element("b", HtmlTable.letters(badge)).text(" " + half.heading() + " ").element("small", half.order()).close();
+        out.element("b", HtmlTable.letters(badge, wording)).text(" " + half.heading() + " ").element("small", half.order()).close();
         blocks(half.blocks());
         out.close();
     }
@@ -248,18 +274,18 @@ public final class HtmlPage {
         });
     }
 
-    private static String sign(Inline.Sign.Kind kind) {
+    private String sign(Inline.Sign.Kind kind) {
         return switch (kind) {
             case UP_TRIANGLE -> "\u25B2";
             case TICK_BOX -> "\u2610";
-            case LEFT_PILL -> "L";
-            case RIGHT_PILL -> "R";
-            case BOTH_PILL -> "L R";
+            case LEFT_PILL -> HtmlTable.letters(Badge.LEFT, wording);
+            case RIGHT_PILL -> HtmlTable.letters(Badge.RIGHT, wording);
+            case BOTH_PILL -> HtmlTable.letters(Badge.BOTH, wording);
         };
     }
 
     private static String slug(String name) {
-        return name.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-");
+        return name.toLowerCase(Locale.ROOT).replaceAll("(?U)[^\\w]+", "-");
     }
 
     private static String style() {

@@ -3,23 +3,32 @@ package contrapposto.html;
 import contrapposto.document.Badge;
 import contrapposto.document.Block;
 import contrapposto.document.Cell;
+import contrapposto.document.Document;
 import contrapposto.document.Inline;
 import java.util.List;
+import java.util.Locale;
 import java.util.function.Consumer;
 
 /** Writes one table: heads with scope, doses on two lines, boxes as inputs. */
 final class HtmlTable {
     private final Markup out;
     private final Consumer<List<Inline>> inlines;
+    private final Document.Wording wording;
 
-    HtmlTable(Markup out, Consumer<List<Inline>> inlines) {
+    HtmlTable(Markup out, Consumer<List<Inline>> inlines, Document.Wording wording) {
         this.out = out;
         this.inlines = inlines;
+        this.wording = wording;
     }
 
-    void write(Block.Table table) {
-        out.open("div", "class", "scroll", "tabindex", "0", "role", "region", "aria-label", table.title());
-        out.open("table").element("caption", table.title()).open("thead");
+    /** @param name of the table for those who hear it; its title is printed over it where it has one */
+    void write(Block.Table table, String name) {
+        out.open("div", "class", "scroll", "tabindex", "0", "role", "region", "aria-label", name);
+        out.open("table");
+        if (!table.title().isEmpty()) {
+            out.element("caption", table.title());
+        }
+        out.open("thead");
         table.head().forEach(row -> row(row, table.columns(), "col"));
         out.close().open("tbody");
         table.groups().forEach(group -> group.rows().forEach(row -> row(row, table.columns(), "row")));
@@ -58,7 +67,7 @@ final class HtmlTable {
                     inlines.accept(lines.get(i));
                 }
             }
-            case Cell.Side(var badge) -> out.element("b", letters(badge), "class", "badge");
+            case Cell.Side(var badge) -> out.element("b", letters(badge, wording), "class", "badge " + badge.name().toLowerCase(Locale.ROOT));
             case Cell.Dose(var upper, var lower, var third, var heavier) -> {
                 out.text(upper).empty("br");
                 out.element("b", (heavier ? "\u25B2" : "") + lower);
@@ -72,11 +81,11 @@ final class HtmlTable {
         }
     }
 
-    static String letters(Badge badge) {
+    static String letters(Badge badge, Document.Wording wording) {
         return switch (badge) {
-            case LEFT -> "L";
-            case RIGHT -> "R";
-            case BOTH -> "L R";
+            case LEFT -> wording.leftLetter();
+            case RIGHT -> wording.rightLetter();
+            case BOTH -> wording.leftLetter() + " " + wording.rightLetter();
         };
     }
 }

@@ -31,7 +31,7 @@ final class Sheet {
         this.pen = pen;
         this.tags = tags;
         this.press = press;
-        signs = new Signs(desk.fonts().bold(), desk.type().body().size());
+        signs = new Signs(desk.fonts().bold(), desk.type().body().size(), desk.wording());
     }
 
     Desk desk() {

@@ -1,6 +1,7 @@
 package contrapposto.typeset;
 
 import contrapposto.document.Badge;
+import contrapposto.document.Document.Wording;
 import contrapposto.figure.Tone;
 
 /**
@@ -8,8 +9,9 @@ import contrapposto.figure.Tone;
  *
  * @param bold  for the letters of pills
  * @param floor smallest size of those letters, pt
+ * @param wording which letters they are
  */
-record Signs(Face bold, double floor) {
+record Signs(Face bold, double floor, Wording wording) {
     static final double TRIANGLE = 2;
     static final double TICK_BOX = 4.4;
     static final double BULLET = 1.6;
@@ -59,11 +61,11 @@ record Signs(Face bold, double floor) {
     void letters(Pen pen, Badge badge, double x, double y, double height) {
         double width = pillWidth(height);
         switch (badge) {
-            case LEFT -> letter(pen, "L", x + LEFT_CENTRE * width, y, height, Tone.BLACK);
-            case RIGHT -> letter(pen, "R", x + RIGHT_CENTRE * width, y, height, Tone.WHITE);
+            case LEFT -> letter(pen, wording.leftLetter(), x + LEFT_CENTRE * width, y, height, Tone.BLACK);
+            case RIGHT -> letter(pen, wording.rightLetter(), x + RIGHT_CENTRE * width, y, height, Tone.WHITE);
             case BOTH -> {
-                letter(pen, "L", x + LEFT_CENTRE * width, y, height, Tone.BLACK);
-                letter(pen, "R", x + (1 + RIGHT_CENTRE) * width, y, height, Tone.WHITE);
+                letter(pen, wording.leftLetter(), x + LEFT_CENTRE * width, y, height, Tone.BLACK);
+                letter(pen, wording.rightLetter(), x + (1 + RIGHT_CENTRE) * width, y, height, Tone.WHITE);
             }
         }
     }
