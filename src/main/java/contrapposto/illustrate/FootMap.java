@@ -92,7 +92,8 @@ public final class FootMap {
                 double rearHeel = height - (behind.onBox() ? 2.3 : behind.onWedge() ? 1.6 : .5);
                 foot(canvas, plan, front, new Point(x(inset, front, k), frontHeel), length);
                 foot(canvas, plan, front.other(), new Point(x(inset, front.other(), k), rearHeel), length);
-                tag(canvas, plan, front, new Point(x(inset, front.other(), k), frontHeel - .5 * length - 4.6 * k), shareSize, label);
+                double tagged = Math.max(frontHeel - .5 * length - 4.6 * k, Math.max(PILL, Pill.heightFor(label)) / 2 + .2);
+                tag(canvas, plan, front, new Point(x(inset, front.other(), k), tagged), shareSize, label);
                 tag(canvas, plan, front.other(), new Point(x(inset, front, k), rearHeel - .5 * length - 4.6 * k), shareSize, label);
                 gap.ifPresent(tape -> gap(canvas, lengths.apply(tape), inset, frontHeel, rearHeel - length, front,
                         plan.foot(front).onBox(), label));

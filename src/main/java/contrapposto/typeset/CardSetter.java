@@ -79,6 +79,9 @@ final class CardSetter {
         var drawn = new ArrayList<Block>();
         var words = new ArrayList<Block>();
         half.blocks().forEach(b -> (isDrawn(b) ? drawn : words).add(b));
+        if (drawn.isEmpty() && !words.isEmpty()) {
+            drawn.add(words.removeFirst());
+        }
         var columns = new TwoColumns(blocks.stack(drawn, COLUMN), blocks.stack(words, COLUMN), SECOND, false);
         return card(card, bar(Optional.empty(), Optional.empty(), Optional.of(end(half, true, Stock.MEASURE - 60))),
                 columns, band(card), 2);
