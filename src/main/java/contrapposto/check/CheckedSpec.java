@@ -157,7 +157,7 @@ public record CheckedSpec(String fileName, String sha256, String title, Client c
 
     public enum Paper { A4, LETTER }
 
-    public enum Edition { CLIENT, COACH }
+    public enum Edition { CLIENT, COACH, POCKET }
 
     public enum Print { PLAIN, LARGE }
 

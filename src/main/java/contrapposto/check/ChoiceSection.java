@@ -79,7 +79,7 @@ final class ChoiceSection {
     static Handout handout(Written.Fields spec) {
         var handout = spec.fields("handout");
         var editions = handout.has("editions") ? handout.texts("editions").stream()
-                .map(edition -> Edition.valueOf(ClientSection.upper(edition.text()))).sorted().toList() : List.of(Edition.values());
+                .map(edition -> Edition.valueOf(ClientSection.upper(edition.text()))).sorted().toList() : List.of(Edition.CLIENT, Edition.COACH);
         return new Handout(handout.text("paper").map(ClientSection::upper).map(Paper::valueOf).orElse(Paper.A4), editions,
                 handout.text("print").map(ClientSection::upper).map(Print::valueOf).orElse(Print.PLAIN),
                 handout.truth("log").orElse(true));

@@ -61,7 +61,7 @@ public final class ProgramKeys {
             optional("choose", choose(), "the coach's hand on the wheel", "all left to the solver"),
             optional("handout", fields(
                     optional("paper", words("a4", "letter"), "the sheet", "a4"),
-                    optional("editions", distinct(words("client", "coach"), 2), "which to print", "[client, coach]"),
+                    optional("editions", distinct(words("client", "coach", "pocket"), 3), "which to print", "[client, coach]"),
                     optional("print", words("plain", "large"), "size of the letters", "plain"),
                     optional("log", TRUTH, "whether to print a log", "yes")), "how it is printed"));
 

@@ -37,7 +37,7 @@ final class BuildCommand implements Callable<Integer> {
     @Option(names = {"-o", "--out"}, paramLabel = "DIR", defaultValue = "out", description = "Where to write (default: ${DEFAULT-VALUE}).")
     private Path out = Path.of("out");
 
-    @Option(names = "--edition", split = ",", paramLabel = "EDITION", description = "client, coach or both, separated by a comma (default: as the spec says).")
+    @Option(names = "--edition", split = ",", paramLabel = "EDITION", description = "client, coach, pocket (a folded sheet for the gym bag), separated by commas (default: as the spec says).")
     private List<Edition> editions = List.of();
 
     @Option(names = "--paper", paramLabel = "PAPER", description = "a4 or letter (default: as the spec says).")

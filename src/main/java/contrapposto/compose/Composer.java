@@ -100,7 +100,9 @@ public final class Composer {
             model.put("referral", Values.of(ReferralModel.of(words)));
             return model;
         }
-        model.put("cards", Values.of(CardModel.all(words, drawings)));
+        var cards = CardModel.all(words, drawings);
+        model.put("cards", Values.of(cards));
+        model.put("pocket", Values.of(PocketModel.of(words, drawings, cards)));
         model.put("weeks", Values.of(WeeksModel.of(words)));
         model.put("log", Values.of(LogModel.of(words)));
         model.put("coach", Values.of(CoachModel.of(words)));

@@ -24,9 +24,11 @@ public record Wanted(List<Edition> chosen, Optional<Paper> paper, Optional<Print
         return plan.withheld() ? List.of(Edition.CLIENT) : chosen.isEmpty() ? plan.spec().handout().editions() : chosen;
     }
 
+    /** What is composed for that edition. The pocket sheet is small by what it is for: it has no large print. */
     Composer.Order order(Plan plan, Edition edition) {
         var handout = plan.spec().handout();
-        return new Composer.Order(edition, paper.orElse(handout.paper()), print.orElse(handout.print()), handout.log(), language);
+        var size = edition == Edition.POCKET ? Print.PLAIN : print.orElse(handout.print());
+        return new Composer.Order(edition, paper.orElse(handout.paper()), size, handout.log(), language);
     }
 
     /** The file name without spec and ending. */

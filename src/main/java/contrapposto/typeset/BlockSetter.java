@@ -61,7 +61,8 @@ final class BlockSetter {
 
     private static boolean staysWithNext(List<Block> blocks, int i) {
         return Gaps.staysWithNext(blocks.get(i))
-                || i + 1 < blocks.size() && Gaps.leadsInto(blocks.get(i), blocks.get(i + 1));
+                || i + 1 < blocks.size() && Gaps.leadsInto(blocks.get(i), blocks.get(i + 1))
+                && (i == 0 || Gaps.staysWithNext(blocks.get(i - 1)) || !(blocks.get(i + 1) instanceof Block.Table));
     }
 
     private List<Item> set(Block block, double measure) {

@@ -29,13 +29,13 @@ final class TableSetter {
     TableSlab set(Table table, double measure) {
         var head = new ArrayList<TableSlab.Row>();
         for (int i = 0; i < table.head().size(); i++) {
-            head.add(headRow(table, table.head().get(i), i == 0));
+            head.add(headRow(table, table.head().get(i), i == 0, titleStyle(measure)));
         }
         var groups = table.groups().stream().map(g -> group(table, g)).toList();
         var body = desk.type().body();
         Optional<Slab> note = table.note().isEmpty() ? Optional.empty()
                 : Optional.of(TextSlab.left(desk.lines(body).broken(table.note(), measure), body, "P"));
-        return new TableSlab(title(table.title()), title(continued(table.title())).quiet(), table.columns(), head,
+        return new TableSlab(title(table.title(), measure), title(continued(table.title()), measure).quiet(), table.columns(), head,
                 groups, note, desk.gap(2));
     }
 
@@ -43,24 +43,28 @@ final class TableSetter {
         return title.isEmpty() ? "" : title + ", " + desk.wording().continued();
     }
 
-    private HeadingSlab title(String title) {
-        var style = desk.type().title();
+    private HeadingSlab title(String title, double measure) {
+        var style = titleStyle(measure);
         var lines = title.isEmpty() ? List.<Line>of() : List.of(desk.lines(style).single(title, true));
-        return new HeadingSlab(lines, style, 2, List.of(), desk.type().body(), Stock.MEASURE, true);
+        return new HeadingSlab(lines, style, 2, List.of(), desk.type().body(), measure, true);
     }
 
-    private TableSlab.Row headRow(Table table, Table.Row row, boolean first) {
+    private Style titleStyle(double measure) {
+        return measure < Stock.MEASURE ? desk.type().heading() : desk.type().title();
+    }
+
+    private TableSlab.Row headRow(Table table, Table.Row row, boolean first, Style titleStyle) {
         var cells = cells(table, row, first ? desk.type().number() : desk.type().body(), true);
         double text = cells.stream().mapToDouble(CellBox::height).max().orElse(0);
         boolean title = first && !table.title().isEmpty();
-        double height = Math.max(row.height(), title ? underTitle(text) : text);
+        double height = Math.max(row.height(), title ? underTitle(text, titleStyle) : text);
         return new TableSlab.Row(cells, height, height, false);
     }
 
     /** Height of a head row whose words begin on the baseline of the title. */
-    private double underTitle(double text) {
-        double lowered = desk.type().title().baseline() - desk.type().number().baseline();
-        return Math.max(desk.type().title().line(), lowered + text);
+    private double underTitle(double text, Style title) {
+        double lowered = title.baseline() - desk.type().number().baseline();
+        return Math.max(title.line(), lowered + text);
     }
 
     /** The rows of a group; a first cell that stands over several of them may be as high as they are together. */

@@ -177,6 +177,11 @@ public record Units(UnitSystem system, Locale locale) {
         return sets + NO_BREAK + "×" + NO_BREAK + (seconds > 0 ? seconds + NO_BREAK + "s" : Integer.toString(reps));
     }
 
+    /** Repeats, or seconds to hold. */
+    public String repeats(int reps, int seconds) {
+        return seconds > 0 ? seconds(seconds) : Integer.toString(reps);
+    }
+
     public String seconds(int seconds) {
         return seconds + NO_BREAK + "s";
     }
