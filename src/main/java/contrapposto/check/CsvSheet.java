@@ -105,7 +105,7 @@ public final class CsvSheet {
         for (var value : record) {
             int end = places.end(at);
             cells.add(new Cell(places.at(at, Math.max(1, end - at)), value.strip().replace("\r\n", "\n")));
-            at = end + 1;
+            at = Math.min(end + 1, places.end());
         }
         return List.copyOf(cells);
     }
@@ -138,6 +138,10 @@ public final class CsvSheet {
             return text.substring(begin, end < 0 ? text.length() : end).replace("\r", "");
         }
 
+        int end() {
+            return text.length();
+        }
+
         int afterBlankLines(int at) {
             int i = at;
             while (i < text.length() && (text.charAt(i) == '\n' || text.charAt(i) == '\r')) {
@@ -146,13 +150,14 @@ public final class CsvSheet {
             return i;
         }
 
-        /** Where the cell that begins at {@code at} ends: at a comma or line end outside quotes. */
+        /** Where the cell that begins at {@code at} ends: at a comma or line end outside quotes, which enclose a whole cell or are plain text. */
         int end(int at) {
+            boolean enclosed = at < text.length() && text.charAt(at) == '"';
             boolean quoted = false;
             int i = at;
             for (; i < text.length(); i++) {
                 char c = text.charAt(i);
-                if (c == '"') {
+                if (enclosed && c == '"') {
                     quoted = !quoted;
                 } else if (!quoted && (c == ',' || c == '\n' || c == '\r')) {
                     break;

@@ -55,6 +55,9 @@ final class BuildCommand implements Callable<Integer> {
     @Option(names = "--jobs", paramLabel = "N", description = "How many clients to work on at once (default: one for each processor).")
     private Optional<Integer> jobs = Optional.empty();
 
+    @Option(names = "--watch", description = "Stay, and build again what a saved file touches; the last good handout stays when a file has a slip.")
+    private boolean watch;
+
     @Option(names = "--again", description = "Make everything again, also what is there from the same inputs.")
     private boolean again;
 
@@ -79,6 +82,21 @@ final class BuildCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        if (!watch) {
+            return once();
+        }
+        var watched = Stream.of(specs.stream().flatMap(BuildCommand::withBases).map(streams::path).toList(), house.own(streams), templates.map(streams::path).stream().toList(),
+                fonts.files(streams)).flatMap(List::stream).toList();
+        return new Watch(watched, streams, () -> true).each(this::once);
+    }
+
+    /** A roster or a pack, and the folder of the specs that it starts from. */
+    private static Stream<Path> withBases(Path spec) {
+        boolean roster = spec.toString().toLowerCase(java.util.Locale.ROOT).endsWith(".csv");
+        return roster && spec.getParent() != null ? Stream.of(spec.getParent()) : Stream.of(spec);
+    }
+
+    private int once() {
         int atOnce = jobs.orElse(Runtime.getRuntime().availableProcessors());
         if (atOnce < 1 || atOnce > MOST_JOBS) {
             throw new Console.Usage("`--jobs " + atOnce + "` is out of range; give a number from 1 to " + MOST_JOBS);

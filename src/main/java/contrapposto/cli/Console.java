@@ -2,6 +2,7 @@ package contrapposto.cli;
 
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import picocli.AutoComplete;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 
@@ -54,7 +55,7 @@ final class Console {
         }
     }
 
-    @Command(name = "contrapposto", version = "contrapposto 0.1.0", mixinStandardHelpOptions = true, subcommands = CommandLine.HelpCommand.class,
+    @Command(name = "contrapposto", version = "contrapposto 0.1.0", mixinStandardHelpOptions = true, subcommands = {CommandLine.HelpCommand.class, AutoComplete.GenerateCompletion.class},
             description = "Turns a YAML program spec into a solved exercise program, side by side, and prints it as a PDF handout.",
             synopsisSubcommandLabel = "COMMAND",
             footer = {"", "Example: contrapposto build programs -o out", "", "Exit code: 0 all done; 1 some specs failed or were withheld; 2 bad usage or nothing could be read."})
