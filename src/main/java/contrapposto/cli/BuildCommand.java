@@ -68,6 +68,9 @@ final class BuildCommand implements Callable<Integer> {
     private final MoreFonts fonts = new MoreFonts();
 
     @Mixin
+    private final Secrecy secrecy = new Secrecy();
+
+    @Mixin
     private final House house = new House();
 
     @Option(names = "--json", description = "Print the manifest on the output.")
@@ -135,10 +138,11 @@ final class BuildCommand implements Callable<Integer> {
             inputs.forEach(input -> streams.notices(input.spec().notices()));
             return Console.NOTHING;
         }
-        var wanted = new Wanted(editions, paper, print, html, language);
-        var press = new Press(catalogue, new Composer(openTemplates()), wanted, typesetter);
+        var wanted = new Wanted(editions, paper, print, html, language, secrecy.attach());
+        var press = new Press(catalogue, new Composer(openTemplates()), wanted,
+                secrecy.password(streams).map(typesetter::openedBy).orElse(typesetter));
         var own = Stream.of(house.own(streams), templates.map(streams::path).stream().toList(), fonts.files(streams)).flatMap(List::stream).toList();
-        var job = new Run.Job(press, Fingerprint.of(wanted.toString(), own), again, atOnce);
+        var job = new Run.Job(press, Fingerprint.of(wanted.toString(), own), again || secrecy.protects(), atOnce);
         var tally = new Run(job, streams.path(out), out, streams, voice).all(inputs);
         if (json && tally.written()) {
             streams.out().print(text(streams.path(out).resolve("manifest.json")));

@@ -36,6 +36,14 @@ public final class PlanFile {
         return YamlText.of(new PlanFile(plan).tree()).getBytes(StandardCharsets.UTF_8);
     }
 
+    /**
+     * What a client's file may carry of it: exercises, set-ups and weeks; no screening, no restriction, no reason, and of the
+     * person the code alone where there is one.
+     */
+    public static byte[] forClient(Plan plan) {
+        return YamlText.of(ClientPlan.of(new PlanFile(plan).tree())).getBytes(StandardCharsets.UTF_8);
+    }
+
     private Map<String, Object> tree() {
         var tree = new LinkedHashMap<String, Object>();
         tree.put("format", 1);

@@ -22,6 +22,11 @@ public record Document(String title, String author, String subject, String langu
         parts = List.copyOf(parts);
     }
 
+    /** The same with a file inside. */
+    public Document carrying(Attachment file) {
+        return new Document(title, author, subject, language, paper, print, footer, wording, made, identity, parts, Optional.of(file));
+    }
+
     public enum Paper { A4, LETTER }
 
     public enum Print { PLAIN, LARGE }

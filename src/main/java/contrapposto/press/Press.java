@@ -98,10 +98,22 @@ public final class Press {
             Outcome<List<Finished>> all = Outcome.done(List.of());
             for (Edition edition : editions) {
                 all = all.then(before -> composer.compose(plan, wanted.order(plan, edition), drawn)
-                        .then(document -> files(document, wanted.name(plan, edition))).map(files -> joined(before, files)));
+                        .map(document -> carrying(document, plan, edition)).then(document -> files(document, wanted.name(plan, edition))).map(files -> joined(before, files)));
             }
             return all;
         });
+    }
+
+    /** With the plan inside: all of it for the coach, what is the client's for the client; a referral carries nothing. */
+    private Document carrying(Document document, Plan plan, Edition edition) {
+        if (!wanted.attach() || plan.withheld()) {
+            return document;
+        }
+        byte[] bytes = switch (edition) {
+            case CLIENT -> PlanFile.forClient(plan);
+            case COACH -> PlanFile.of(plan);
+        };
+        return document.carrying(new Document.Attachment("plan.yaml", "application/yaml", bytes, "The solved plan"));
     }
 
     private Outcome<List<Finished>> files(Document document, String name) {

@@ -9,14 +9,19 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
-/** What a call asks for; where it says nothing the spec's own {@code handout} decides. */
-public record Wanted(List<Edition> chosen, Optional<Paper> paper, Optional<Print> print, boolean html, Optional<String> language) {
+/**
+ * What a call asks for; where it says nothing the spec's own {@code handout} decides.
+ *
+ * @param attach whether the plan goes into the PDFs as a file
+ */
+public record Wanted(List<Edition> chosen, Optional<Paper> paper, Optional<Print> print, boolean html, Optional<String> language,
+                     boolean attach) {
     /** Nothing but what each spec asks for. */
     public static final Wanted AS_THE_SPEC_SAYS = new Wanted(List.of(), Optional.empty(), Optional.empty(), false);
 
-    /** In the client's language. */
+    /** In the client's language, the plan attached. */
     public Wanted(List<Edition> chosen, Optional<Paper> paper, Optional<Print> print, boolean html) {
-        this(chosen, paper, print, html, Optional.empty());
+        this(chosen, paper, print, html, Optional.empty(), true);
     }
 
     /** The editions to print; one for a withheld plan, whose referral page is the same for all. */

@@ -27,10 +27,13 @@ final class Metadata {
     private static final byte[] PROFILE = profile();
 
     private final Document document;
+    private final boolean archival;
     private final String day;
 
-    Metadata(Document document) {
+    /** @param archival whether the file claims to be PDF/A */
+    Metadata(Document document, boolean archival) {
         this.document = document;
+        this.archival = archival;
         day = document.made().toString();
     }
 
@@ -107,7 +110,7 @@ final class Metadata {
                 <dc:language><rdf:Bag><rdf:li>@language</rdf:li></rdf:Bag></dc:language>
                 <xmp:CreateDate>@dayT00:00:00Z</xmp:CreateDate><xmp:ModifyDate>@dayT00:00:00Z</xmp:ModifyDate>
                 <xmp:CreatorTool>@maker</xmp:CreatorTool><pdf:Producer>@maker</pdf:Producer>
-                <pdfaid:part>@archive</pdfaid:part><pdfaid:conformance>A</pdfaid:conformance>
+                @archive
                 <pdfuaid:part>1</pdfuaid:part>
                 </rdf:Description>
                 <rdf:Description rdf:about="" xmlns:pdfaExtension="http://www.aiim.org/pdfa/ns/extension/"
@@ -125,7 +128,8 @@ final class Metadata {
                 </rdf:Bag></pdfaExtension:schemas></rdf:Description>
                 </rdf:RDF></x:xmpmeta>
                 <?xpacket end="w"?>"""
-                .replace("@archive", document.attachment().isPresent() ? "3" : "2").replace("@maker", MAKER)
+                .replace("@archive", archival ? "<pdfaid:part>" + (document.attachment().isPresent() ? "3" : "2")
+                        + "</pdfaid:part><pdfaid:conformance>A</pdfaid:conformance>" : "").replace("@maker", MAKER)
                 .replace("@day", day).replace("@language", escaped(document.language()))
                 .replace("@subject", escaped(document.subject())).replace("@author", escaped(document.author()))
                 .replace("@title", escaped(document.title()));

@@ -6,6 +6,7 @@ import contrapposto.notice.Notice;
 import contrapposto.notice.Outcome;
 import contrapposto.notice.Span;
 import java.util.ArrayList;
+import java.util.Optional;
 import java.util.SequencedMap;
 
 /**
@@ -17,13 +18,23 @@ public final class Typesetter {
     private static final int MOST_LAYOUTS = 5;
 
     private final Fonts fonts;
+    private final Optional<String> password;
 
     public Typesetter() {
-        this(Fonts.roboto());
+        this(Fonts.roboto(), Optional.empty());
     }
 
-    private Typesetter(Fonts fonts) {
+    private Typesetter(Fonts fonts, Optional<String> password) {
         this.fonts = fonts;
+        this.password = password;
+    }
+
+    /**
+     * One whose files open with {@code password} only (AES-256). They make no claim to be PDF/A, which forbids encryption, and
+     * differ from run to run, since the cipher needs chance; screen readers, printing and form filling stay allowed.
+     */
+    public Typesetter openedBy(String password) {
+        return new Typesetter(fonts, Optional.of(password));
     }
 
     /**
@@ -34,7 +45,7 @@ public final class Typesetter {
      */
     public static Outcome<Typesetter> with(SequencedMap<String, byte[]> files) {
         var added = AddedFonts.read(files);
-        return Outcome.of(new Typesetter(Fonts.roboto().with(added.cuts())), added.notices());
+        return Outcome.of(new Typesetter(Fonts.roboto().with(added.cuts()), Optional.empty()), added.notices());
     }
 
     /**
@@ -47,7 +58,7 @@ public final class Typesetter {
         var misses = new Misses(fonts);
         misses.check(Letters.clean(document.title()));
         var layout = layout(document, misses);
-        var pages = new Printer(document, layout).printed();
+        var pages = new Printer(document, layout, password).printed();
         var notices = new ArrayList<Notice>(misses.notices(document.title()));
         layout.overfull().forEach(part -> notices.add(Notice.error("too-tall", Span.whole(document.title()),
                 "part `" + part + "` holds something that is taller than a page", "shorten its words")));
