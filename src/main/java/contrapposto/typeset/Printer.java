@@ -6,9 +6,7 @@ import contrapposto.figure.Tone;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
-import java.util.Optional;
 import org.openpdf.text.Rectangle;
 import org.openpdf.text.pdf.PdfPageLabels;
 import org.openpdf.text.pdf.PdfName;
@@ -24,10 +22,11 @@ final class Printer {
     private final Document document;
     private final Layout layout;
     private final Stock stock;
-    private final Optional<String> password;
+    private final boolean archival;
 
-    Printer(Document document, Layout layout, Optional<String> password) {
-        this.password = password;
+    /** @param archival whether the file claims to be PDF/A */
+    Printer(Document document, Layout layout, boolean archival) {
+        this.archival = archival;
         this.document = document;
         this.layout = layout;
         stock = layout.desk().stock();
@@ -43,18 +42,12 @@ final class Printer {
             writer.setTagged();
             writer.setViewerPreferences(PdfWriter.DisplayDocTitle | PdfWriter.PageModeUseOutlines);
             writer.setTabs(PdfName.S);
-            password.ifPresent(secret -> lock(writer, secret.getBytes(StandardCharsets.UTF_8)));
             file.open();
-            new Metadata(document, password.isEmpty()).write(writer);
+            new Metadata(document, archival).write(writer);
             return paint(file, writer, out);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
-    }
-
-    private static void lock(PdfWriter writer, byte[] secret) {
-        writer.setEncryption(secret, secret, PdfWriter.ALLOW_PRINTING | PdfWriter.ALLOW_FILL_IN | PdfWriter.ALLOW_SCREENREADERS
-                | PdfWriter.ALLOW_COPY, PdfWriter.ENCRYPTION_AES_256_V3);
     }
 
     private Pages paint(org.openpdf.text.Document file, PdfWriter writer, ByteArrayOutputStream out) {

@@ -58,7 +58,8 @@ public final class Typesetter {
         var misses = new Misses(fonts);
         misses.check(Letters.clean(document.title()));
         var layout = layout(document, misses);
-        var pages = new Printer(document, layout, password).printed();
+        var printed = new Printer(document, layout, password.isEmpty()).printed();
+        var pages = password.map(secret -> new Lock(secret).on(printed)).orElse(printed);
         var notices = new ArrayList<Notice>(misses.notices(document.title()));
         layout.overfull().forEach(part -> notices.add(Notice.error("too-tall", Span.whole(document.title()),
                 "part `" + part + "` holds something that is taller than a page", "shorten its words")));
