@@ -104,16 +104,20 @@ public final class Press {
         });
     }
 
-    /** With the plan inside: all of it for the coach, what is the client's for the client; a referral carries nothing. */
+    /** With the plan inside: all of it for the coach, what is the client's for the client; pocket sheet and referral carry nothing. */
     private Document carrying(Document document, Plan plan, Edition edition) {
         if (!wanted.attach() || plan.withheld()) {
             return document;
         }
-        byte[] bytes = switch (edition) {
-            case CLIENT -> PlanFile.forClient(plan);
-            case COACH -> PlanFile.of(plan);
+        return switch (edition) {
+            case CLIENT -> document.carrying(attachment(PlanFile.forClient(plan)));
+            case COACH -> document.carrying(attachment(PlanFile.of(plan)));
+            case POCKET -> document;
         };
-        return document.carrying(new Document.Attachment("plan.yaml", "application/yaml", bytes, "The solved plan"));
+    }
+
+    private static Document.Attachment attachment(byte[] plan) {
+        return new Document.Attachment("plan.yaml", "application/yaml", plan, "The solved plan");
     }
 
     private Outcome<List<Finished>> files(Document document, String name) {

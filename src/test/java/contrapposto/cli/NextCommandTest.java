@@ -134,7 +134,7 @@ class NextCommandTest {
         assertTrue(next.assessment().tests().stream().anyMatch(t -> t.error().isPresent()));
         byte[] page = Files.readAllBytes(here.resolve("block-2-changes.pdf"));
         Proof.passes("ua1", page);
-        Proof.passes("3a", page);
+        Proof.passes("2a", page);
         try (PDDocument pdf = Loader.loadPDF(page)) {
             assertEquals(1, pdf.getNumberOfPages());
             assertTrue(new PDFTextStripper().getText(pdf).contains("What changed"));
