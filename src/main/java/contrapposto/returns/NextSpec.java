@@ -139,7 +139,7 @@ public final class NextSpec {
                     .findFirst().orElseThrow();
             boolean own = spec.assessment().tests().stream().anyMatch(of(side));
             boolean shown = side.now().isPresent() && side.now().get().sets() > side.before().map(Review.Estimate::sets).orElse(0);
-            if (side.next().isPresent() && (shown || own || side.decision() == Decision.BACK_OFF || side.decision() == Decision.SWAP)) {
+            if (side.next().isPresent() && (shown || own || side.why() == Review.Why.EASY_TWICE || side.decision() == Decision.BACK_OFF || side.decision() == Decision.SWAP)) {
                 gauge.asTest(side.exercise(), side.side(), asked.plan(), side.next().get().capacity(), side.next().get().error(), lastDay())
                         .ifPresent(test -> {
                             lines.add(new TestLine(test, remarks.of(side)));

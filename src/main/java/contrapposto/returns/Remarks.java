@@ -50,7 +50,7 @@ final class Remarks {
             case PAIN_TWICE, PAIN -> "pain " + alarm.pain() + " of 10, over the ceiling of " + Reviewer.PAIN_CEILING;
             case MORNING_PAIN -> "pain " + alarm.pain() + " of 10 the morning after, over the ceiling of " + Reviewer.PAIN_CEILING;
             case WORSE_TWICE -> "the second session in a row that was worse than asked";
-            case FEW_SESSIONS, NOTHING_MEASURED, FIRST_ESTIMATE, STRONGER, WEAKER, SAME -> "see there";
+            case FEW_SESSIONS, EASY_TWICE, NOTHING_MEASURED, FIRST_ESTIMATE, STRONGER, WEAKER, SAME -> "see there";
         };
     }
 
@@ -63,6 +63,7 @@ final class Remarks {
             case WORSE_TWICE -> "back off: worse than asked twice in a row";
             case MORNING_PAIN -> "hold: pain over " + Reviewer.PAIN_CEILING + " the morning after one of its days";
             case FEW_SESSIONS -> "hold: fewer than half done";
+            case EASY_TWICE -> "up by 5 %: twice in a row far more to spare than asked; a test near the limit would say more";
             case NOTHING_MEASURED -> "hold: no set says how strong this side is; repeats and reserve as printed";
             case FIRST_ESTIMATE -> "up: a weight in place of a start by effort";
             case STRONGER -> "up: " + percent(side) + " stronger";

@@ -40,6 +40,8 @@ public record Review(Plan plan, List<SideReview> sides, List<Balance> balances, 
         MORNING_PAIN(Decision.HOLD),
         /** Fewer than half of the sessions done. */
         FEW_SESSIONS(Decision.HOLD),
+        /** The last two sessions both left far more to spare than asked: the published rule for going up (ACSM 2009, B1.1). */
+        EASY_TWICE(Decision.UP),
         /** No weight is measured against a capacity here, or no set said anything about it. */
         NOTHING_MEASURED(Decision.HOLD),
         /** There was no estimate before; now there is. */

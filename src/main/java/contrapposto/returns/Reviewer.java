@@ -30,6 +30,8 @@ public final class Reviewer {
     /** From here on a side counts as stronger, the least step of the published rule (ACSM 2009, B1.1); or as weaker: house. */
     private static final double STRONGER = 0.02;
     private static final double WEAKER = 0.05;
+    /** How much a side that found two sessions easy is taken up: inside the 2 to 10 % of the published rule (B1.1); which of them is house. */
+    static final double EASY_STEP = 1.05;
     /** What is left of a capacity that is backed off: house. */
     static final double BACKED_OFF = 0.9;
 
@@ -144,11 +146,14 @@ public final class Reviewer {
         if (history.done() < ENOUGH_DONE * history.askedSessions()) {
             return Why.FEW_SESSIONS;
         }
+        if (before.isEmpty()) {
+            return shown ? Why.FIRST_ESTIMATE : Why.NOTHING_MEASURED;
+        }
+        if (history.easyTwice() && (!shown || now.orElseThrow().capacity() < before.get().capacity() * EASY_STEP)) {
+            return Why.EASY_TWICE;
+        }
         if (!shown) {
             return Why.NOTHING_MEASURED;
-        }
-        if (before.isEmpty()) {
-            return Why.FIRST_ESTIMATE;
         }
         double change = now.orElseThrow().capacity() / before.get().capacity() - 1;
         return change >= STRONGER ? Why.STRONGER : change <= -WEAKER ? Why.WEAKER : Why.SAME;
@@ -175,6 +180,8 @@ public final class Reviewer {
         return switch (why) {
             case PAIN_TWICE, PAIN, WORSE_TWICE -> new State(least + StrictMath.log(BACKED_OFF), now.variance(), now.sets());
             case MORNING_PAIN, FEW_SESSIONS -> new State(least, now.variance(), now.sets());
+            case EASY_TWICE -> new State(Math.max(now.log(), before.map(State::log).orElse(now.log()) + StrictMath.log(EASY_STEP)), now.variance(),
+                    now.sets());
             case NOTHING_MEASURED, FIRST_ESTIMATE, STRONGER, WEAKER, SAME -> now;
         };
     }

@@ -14,8 +14,10 @@ import java.util.OptionalInt;
 /** What one side did of one exercise, session by session in order, and what it shows. */
 record SideHistory(Asked asked, List<Session> sessions, int askedSessions) {
     private static final double DAYS_A_WEEK = 7;
-    /** So many fewer to spare than asked is worse: house, about twice what is misjudged (A7.3). */
-    private static final int FAR_FEWER = 2;
+    /** So many fewer to spare than asked is worse: house, three times what is misjudged (A7.3). */
+    private static final int FAR_FEWER = 3;
+    /** So many more are over the target: one or two repeats (ACSM 2009, B1.1), two of them (B3.5). */
+    private static final int FAR_MORE = 2;
 
     /** One session: what was asked and what was done. */
     record Session(LocalDate date, Line line, Dose dose) {
@@ -27,6 +29,13 @@ record SideHistory(Asked asked, List<Session> sessions, int askedSessions) {
 
         boolean done() {
             return !line.sets().isEmpty();
+        }
+
+        boolean easy() {
+            int wanted = dose.seconds() > 0 ? dose.seconds() : dose.reps();
+            boolean lighter = dose.load().isPresent() && line.kilograms().orElse(0) < dose.load().getAsDouble() - 1e-6;
+            return done() && !lighter && line.sets().values().stream().allMatch(reps -> reps >= wanted)
+                    && line.spare().isPresent() && line.spare().getAsInt() >= dose.inReserve() + FAR_MORE;
         }
 
         /**
@@ -60,6 +69,12 @@ record SideHistory(Asked asked, List<Session> sessions, int askedSessions) {
         return Optional.empty();
     }
 
+    /** Whether the last two sessions left at least two repeats more to spare than asked, and missed none. */
+    boolean easyTwice() {
+        var held = sessions.stream().filter(Session::done).toList();
+        return held.size() >= 2 && held.subList(held.size() - 2, held.size()).stream().allMatch(Session::easy);
+    }
+
     List<Session> painful(int ceiling) {
         return sessions.stream().filter(session -> session.line().pain().orElse(0) > ceiling).toList();
     }
@@ -79,11 +94,10 @@ record SideHistory(Asked asked, List<Session> sessions, int askedSessions) {
         var last = since;
         if (gauge.measures(asked.plan())) {
             for (var session : sessions) {
-                var shown = shown(filter, gauge, session);
-                if (shown.isPresent()) {
-                    double weeks = weeks(last, session.date());
-                    state = Optional.of(state.map(known -> filter.with(known.after(weeks), shown.get().capacity(), shown.get().variance()))
-                            .orElseGet(() -> filter.first(shown.get().capacity())));
+                double weeks = weeks(last, session.date());
+                var next = after(filter, gauge, state.map(known -> known.after(weeks)), session);
+                if (next.isPresent()) {
+                    state = next;
                     last = session.date();
                 }
             }
@@ -92,10 +106,8 @@ record SideHistory(Asked asked, List<Session> sessions, int askedSessions) {
         return state.map(known -> known.after(old));
     }
 
-    private record Shown(double capacity, double variance) { }
-
-    /** What the last set of a session shows: the only one after which the repeats to spare are written down. */
-    private Optional<Shown> shown(StrengthFilter filter, Gauge gauge, Session session) {
+    /** After the last set of a session, the only one whose repeats to spare are written down; empty where it shows nothing. */
+    private Optional<State> after(StrengthFilter filter, Gauge gauge, Optional<State> state, Session session) {
         var load = session.load();
         var line = session.line();
         if (!session.done() || line.spare().isEmpty() || load.isEmpty() || session.dose().seconds() > 0
@@ -103,10 +115,14 @@ record SideHistory(Asked asked, List<Session> sessions, int askedSessions) {
             return Optional.empty();
         }
         int reps = line.sets().get(line.sets().lastKey());
-        var variance = filter.variance(reps, line.spare().getAsInt());
-        return variance.isEmpty() ? Optional.empty()
-                : optional(gauge.shown(asked.plan(), load.getAsDouble(), reps + line.spare().getAsInt()))
-                .map(capacity -> new Shown(capacity, variance.getAsDouble()));
+        int spare = line.spare().getAsInt();
+        var variance = filter.variance(reps, spare);
+        if (variance.isPresent()) {
+            return optional(gauge.shown(asked.plan(), load.getAsDouble(), reps + spare)).map(capacity -> state
+                    .map(known -> filter.with(known, capacity, variance.getAsDouble())).orElseGet(() -> filter.first(capacity)));
+        }
+        return reps < 1 ? Optional.empty() : state.flatMap(known -> optional(gauge.shown(asked.plan(), load.getAsDouble(),
+                filter.atLeastPossible(reps))).filter(capacity -> capacity > known.capacity()).map(capacity -> filter.atLeast(known, capacity)));
     }
 
     private static Optional<Double> optional(OptionalDouble value) {

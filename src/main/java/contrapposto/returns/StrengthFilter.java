@@ -12,6 +12,9 @@ import java.util.OptionalDouble;
  * k = P ÷ (P + R), x ← x + clip(k · clip(z − x, ±2 √(P + R)), ±0.05), P ← (1 − k) P. R = (s · e)² + d²: s is the slope of the
  * curve a repeat, e how far repeats to spare are misjudged, d the good and bad days. What is told as the error adds what
  * more sets cannot mend: the curve is not the person's own.
+ *
+ * <p>A set with more to spare than anyone can judge still shows that the capacity is at least so much: it may raise the
+ * estimate, never lower it. Without that a weight once too light would stay too light for ever.
  */
 final class StrengthFilter {
     /** q: how far capacity may drift in a week, as a share: house. */
@@ -78,6 +81,20 @@ final class StrengthFilter {
         double surprise = Math.clamp(StrictMath.log(capacity) - before.log(), -CLIP * spread, CLIP * spread);
         return new State(before.log() + Math.clamp(gain * surprise, -MOST_STEP, MOST_STEP), (1 - gain) * before.variance(),
                 before.sets() + 1);
+    }
+
+    /**
+     * The state after a set that was too far from its limit to be judged, which shows only that the capacity is at least
+     * {@code capacity}: never lowers it, and raises it no faster than the least sure of sets.
+     */
+    State atLeast(State before, double capacity) {
+        double variance = variance(MOST_POSSIBLE - curve.mostReserve(), curve.mostReserve()).orElseThrow();
+        return StrictMath.log(capacity) <= before.log() ? before : with(before, capacity, variance);
+    }
+
+    /** As how many repeats a set that cannot be judged counts at least: those done and as many to spare as can be told. */
+    int atLeastPossible(int reps) {
+        return Math.min(MOST_POSSIBLE, reps + curve.mostReserve());
     }
 
     /** Where there was no estimate: the first set is one, and no surer than a single set can be. */

@@ -50,17 +50,22 @@ final class Programs {
     }
 
     static Selection selection(Specs specs, List<String> ids) {
-        var assessed = new Assessor().assess(specs.spec(), CATALOGUE.rules());
+        return selection(specs.spec(), ids);
+    }
+
+    static Selection selection(CheckedSpec spec, List<String> ids) {
+        var assessed = new Assessor().assess(spec, CATALOGUE.rules());
+        int weeks = spec.schedule().weeks();
         var chosen = new ArrayList<Chosen>();
         for (var id : ids) {
             var family = CATALOGUE.family(id).orElseThrow();
-            chosen.add(new Chosen(chosen.size() + 1, id, sides(family, assessed), 1, specs.weeks(), family.dose().sets(),
+            chosen.add(new Chosen(chosen.size() + 1, id, sides(family, assessed), 1, weeks, family.dose().sets(),
                     family.instead(), List.of()));
         }
         var numbers = chosen.stream().map(Chosen::number).toList();
         return new Selection(new SetUps(assessed, CATALOGUE, Map.of(), Map.of(), Map.of()), chosen,
                 List.of(new Selection.Day(DayOfWeek.MONDAY, numbers), new Selection.Day(DayOfWeek.THURSDAY, numbers)),
-                List.of(new Selection.StageWeeks(Stage.STANDING, 1, specs.weeks())), Map.of());
+                List.of(new Selection.StageWeeks(Stage.STANDING, 1, weeks)), Map.of());
     }
 
     private static Sided<SolvedSetUp> sides(Family family, Assessed assessed) {

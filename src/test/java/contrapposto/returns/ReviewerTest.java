@@ -103,6 +103,15 @@ class ReviewerTest {
         assertTrue(strong.change().orElseThrow() > 0.02);
     }
 
+    /** ACSM 2009 (B1.1): 2 to 10 % up once one or two repeats over the target are done on two sessions in a row. */
+    @Test
+    void two_sessions_far_too_easy_to_judge_go_up_inside_the_published_rule() {
+        var easy = squat(review(line(1, "mon", "split-squat", "left", "8,8,8,8,9,0") + line(1, "thu", "split-squat", "left", "8,8,8,8,9,0")), Side.LEFT);
+        assertEquals(Why.EASY_TWICE, easy.why());
+        double rise = easy.next().orElseThrow().capacity() / easy.before().orElseThrow().capacity() - 1;
+        assertTrue(rise >= 0.02 && rise <= 0.10, "" + rise);
+    }
+
     /** Doing the same log heavier never gives a lower estimate. */
     @Test
     void a_heavier_log_never_gives_a_lower_estimate() {

@@ -76,6 +76,15 @@ class StrengthFilterTest {
     }
 
     @Test
+    void a_set_too_easy_to_judge_may_raise_the_estimate_but_never_lower_it() {
+        assertEquals(known(0.1), FILTER.atLeast(known(0.1), 90));
+        var raised = FILTER.atLeast(known(0.1), 110);
+        assertTrue(raised.capacity() > 100 && raised.capacity() <= 100 * StrictMath.exp(StrengthFilter.MOST_STEP) + 1e-9);
+        assertEquals(15, FILTER.atLeastPossible(12));
+        assertEquals(11, FILTER.atLeastPossible(6));
+    }
+
+    @Test
     void an_old_estimate_is_less_sure_and_more_sets_make_it_surer_down_to_what_the_curve_leaves() {
         var state = known(0.135);
         double before = state.error();
