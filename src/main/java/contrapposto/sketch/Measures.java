@@ -117,7 +117,7 @@ record Measures(Sheet sheet) {
         Standing best = new Standing(Double.POSITIVE_INFINITY, 0, side, edge.low(), edge);
         for (double offset : OFFSETS) {
             double x = edge.low().x() + side * offset;
-            for (double shift : new double[] {0, -.8, .8, -1.6, 1.6}) {
+            for (double shift : new double[] {0, -.8, .8, -1.6, -2.4}) {
                 double dy = shift * sheet.capHeight();
                 Point words = new Point(x + side * (1.5 + wide / 2), (edge.low().y() + edge.high().y()) / 2 + dy);
                 double cost = sheet.occupancy().clearCost(sheet.wordsAround(words, text))

@@ -17,6 +17,8 @@ final class FigureInk {
     private static final double UNIT = .25;
     /** What the eye cannot tell at reading distance, mm: an arc minute at 30 cm is 0.09. */
     private static final double UNSEEN = .07;
+    /** Off by less than this, a line is upright or level, mm. */
+    private static final double LEVEL = 1e-6;
     /** Shorter lines are nobody's measure, mm. */
     private static final double LONG = 6;
     /** A mark that reaches beyond these many units of the frame's origin gets a frame nearer to it. */
@@ -156,7 +158,7 @@ final class FigureInk {
     /** A long slanting line, and the dashed one that it is read against. */
     private static boolean mayBeRead(Outline outline, List<Double> dashed) {
         Point way = outline.segments().getLast().end().minus(outline.start());
-        boolean slants = Math.abs(way.x()) > UNSEEN && Math.abs(way.y()) > UNSEEN;
+        boolean slants = Math.abs(way.x()) > LEVEL && Math.abs(way.y()) > LEVEL;
         return outline.segments().size() == 1 && way.length() > LONG && (slants || !dashed.isEmpty());
     }
 

@@ -69,7 +69,7 @@ class ShinAngleTest {
             for (int i = 0; i + 1 < lines.found.size(); i++) {
                 Line plumb = lines.found.get(i);
                 Line bone = lines.found.get(i + 1);
-                if (plumb.dashed() && !bone.dashed() && plumb.from().distance(bone.from()) < .01 && Math.abs(plumb.to().getX() - plumb.from().getX()) < .01) {
+                if (plumb.dashed() && !bone.dashed() && plumb.from().distance(bone.from()) < .3 && Math.abs(plumb.to().getX() - plumb.from().getX()) < .01) {
                     return StrictMath.toDegrees(StrictMath.atan2(bone.to().getX() - bone.from().getX(), bone.to().getY() - bone.from().getY()));
                 }
             }
