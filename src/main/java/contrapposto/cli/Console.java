@@ -24,7 +24,7 @@ final class Console {
     /** Runs one command line and returns its exit code. */
     int run(String... args) {
         var line = new CommandLine(new Root())
-                .addSubcommand(new BuildCommand(streams)).addSubcommand(new CheckCommand(streams)).addSubcommand(new ExplainCommand(streams))
+                .addSubcommand(new BuildCommand(streams)).addSubcommand(new CheckCommand(streams)).addSubcommand(new ExplainCommand(streams)).addSubcommand(new AuditCommand(streams))
                 .addSubcommand(new NextCommand(streams))
                 .addSubcommand(NewCommand.line(streams)).addSubcommand(new ExercisesCommand(streams))
                 .addSubcommand(new MailCommand(streams));

@@ -1,0 +1,13 @@
+package contrapposto.audit;
+
+/**
+ * One item of a list, judged.
+ *
+ * @param item  its number in the list
+ * @param words in our own short words
+ * @param place on the page that meets it; empty where there is none
+ */
+public record Finding(String item, String words, Verdict verdict, String place) {
+    /** What a machine can say. */
+    public enum Verdict { MET, NOT_MET, NEEDS_A_PERSON }
+}

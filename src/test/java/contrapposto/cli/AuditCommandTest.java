@@ -1,0 +1,44 @@
+package contrapposto.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.BufferedReader;
+import java.io.ByteArrayOutputStream;
+import java.io.PrintStream;
+import java.io.StringReader;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.DisplayNameGeneration;
+import org.junit.jupiter.api.DisplayNameGenerator;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** The audits and the reading grades of every demo. Targets: client edition grade 8, safety panel grade 6 (F5.13); the consensus in full. */
+@DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
+class AuditCommandTest {
+    private static final Pattern GRADE = Pattern.compile("(?m)^  (.{20}) +(-?[0-9.]+); +([0-9.]+)$");
+
+    @ParameterizedTest
+    @ValueSource(strings = {"newcomer-right", "seventy-bare-room", "square-steady", "veteran-left"})
+    void every_demo_meets_all_that_a_machine_can_prove_and_reads_easily(String demo) {
+        var said = new ByteArrayOutputStream();
+        var out = new PrintStream(said, true, StandardCharsets.UTF_8);
+        assertEquals(Console.DONE, new Console(new Streams(new BufferedReader(new StringReader("")), out, out, Path.of(""), false))
+                .run("audit", "programs/" + demo + ".yaml"));
+        var text = said.toString(StandardCharsets.UTF_8);
+        assertTrue(text.contains("coach edition: 17 met, 0 not met, 2 need a person"), text);
+        assertTrue(text.contains("(PEMAT-P), client edition: 10 met, 0 not met"), text);
+        assertTrue(text.contains("(CDC index), client edition: 11 met, 0 not met"), text);
+        var grades = GRADE.matcher(text).results().toList();
+        assertTrue(grades.size() >= 5, text);
+        for (var grade : grades) {
+            double most = grade.group(1).strip().equals("Read this first") ? 6 : 8;
+            for (var number : List.of(grade.group(2), grade.group(3))) {
+                assertTrue(Double.parseDouble(number) <= most, grade.group());
+            }
+        }
+    }
+}
