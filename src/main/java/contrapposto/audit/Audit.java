@@ -130,8 +130,9 @@ public final class Audit {
     }
 
     private Proof headed() {
-        boolean each = client.document().parts().stream().allMatch(part -> part.blocks().stream().anyMatch(b -> b instanceof Block.Opening
-                || b instanceof Block.Title || b instanceof Block.Heading || b instanceof Block.Card || b instanceof Block.FieldLine || b instanceof Block.Table t && !t.title().isBlank()));
+        boolean each = client.document().parts().stream().allMatch(part -> client.all(part, Block.class).stream().anyMatch(b ->
+                b instanceof Block.Opening || b instanceof Block.Title || b instanceof Block.Heading || b instanceof Block.Card
+                || b instanceof Block.FieldLine || b instanceof Block.Table t && !t.title().isBlank()));
         return new Proof(each, client.document().parts().getFirst().name());
     }
 
