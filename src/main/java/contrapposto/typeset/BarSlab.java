@@ -64,7 +64,7 @@ record BarSlab(Optional<End> left, Optional<End> right, Optional<End> both, Styl
         sheet.tags().leaf(sheet.tags().heading(3), () -> {
             pen.beginText(ink);
             pen.words(face, letter.size(), x + LETTER_AT * scale, middle + CAP_HEIGHT * letter.em() / 2,
-                    open ? "L " : "R ");
+                    (open ? sheet.desk().wording().leftLetter() : sheet.desk().wording().rightLetter()) + " ");
             pen.endText();
             heading(sheet, end, x + HEADING_AT * scale, middle, ink);
         });

@@ -12,7 +12,9 @@ import contrapposto.document.Document;
 import contrapposto.notice.Outcome;
 import java.io.IOException;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -30,6 +32,9 @@ class LanguagePagesTest {
         Proof.passes("2a", pdf);
         try (var read = Loader.loadPDF(pdf)) {
             assertEquals(language, read.getDocumentCatalog().getLanguage());
+            String text = new PDFTextStripper().getText(read);
+            assertEquals(language.equals("es"), Pattern.compile("^I Pie izquierdo delante", Pattern.MULTILINE).matcher(text).find(),
+                    "the letter of the left side is the language's");
         }
     }
 }
