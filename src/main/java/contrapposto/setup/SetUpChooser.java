@@ -42,11 +42,12 @@ public final class SetUpChooser {
 
     /** Chooses for every family of {@code catalogue}, in its order. */
     public SetUps choose(Assessed assessed, Catalogue catalogue) {
+        var solved = new SolvedOnce(solver);
         var usable = new LinkedHashMap<String, Sided<SolvedSetUp>>();
         var leftOut = new LinkedHashMap<String, List<Reason>>();
         var refused = new LinkedHashMap<String, Map<Side, List<Reason>>>();
         for (var family : catalogue.families()) {
-            var answers = answers(assessed, catalogue, family);
+            var answers = answers(assessed, catalogue, family, solved);
             sided(family, answers).ifPresentOrElse(sides -> usable.put(family.id(), sides),
                     () -> leftOut.put(family.id(), answers.values().stream()
                             .flatMap(a -> a.refusals().stream()).distinct().toList()));
@@ -60,11 +61,11 @@ public final class SetUpChooser {
                 Collections.unmodifiableMap(refused));
     }
 
-    private Map<Side, Choice.Answer> answers(Assessed assessed, Catalogue catalogue, Family family) {
+    private static Map<Side, Choice.Answer> answers(Assessed assessed, Catalogue catalogue, Family family, SolvedOnce solved) {
         var answers = new LinkedHashMap<Side, Choice.Answer>();
         var sides = family.sides() == Family.Sides.BOTH ? List.of(Side.LEFT) : List.of(Side.LEFT, Side.RIGHT);
         for (var side : sides) {
-            answers.put(side, new Choice(question(assessed, catalogue, family, side), solver).answer());
+            answers.put(side, new Choice(question(assessed, catalogue, family, side), solved).answer());
         }
         return answers;
     }
