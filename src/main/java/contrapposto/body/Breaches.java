@@ -21,6 +21,7 @@ final class Breaches {
         SHOULDER(Unit.DEGREES, 2),
         KNEE_FLOOR(Unit.METRES, 0.004),
         FOOT_FLOOR(Unit.METRES, 0.004),
+        HAND_FLOOR(Unit.METRES, 0.004),
         LIMB_BOX(Unit.METRES, 0.004),
         HANDS_DEPTH(Unit.METRES, 0.01),
         FOOT_LIFT(Unit.SHARE, 0.01),

@@ -7,8 +7,8 @@ import java.util.List;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
 
 /** The moments at the pelvis of a solved pose, worked out again from its joints and forces alone. */
-record PelvisSums(Vector3D fromAbove, Vector3D fromBelow) {
-    static PelvisSums of(PoseProblem problem, SolvedPose solved) {
+public record PelvisSums(Vector3D fromAbove, Vector3D fromBelow) {
+    public static PelvisSums of(PoseProblem problem, SolvedPose solved) {
         Pose pose = solved.working();
         Vector3D pelvis = pose.at(Joint.PELVIS);
         var k = new Skeleton(problem.person());
@@ -45,7 +45,7 @@ record PelvisSums(Vector3D fromAbove, Vector3D fromBelow) {
     }
 
     /** Of the two sums, relative to the larger. */
-    double disagreement() {
+    public double disagreement() {
         return fromAbove.add(fromBelow).getNorm() / Math.max(1, Math.max(fromAbove.getNorm(), fromBelow.getNorm()));
     }
 }
