@@ -10,7 +10,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 
-/** Sets page 1. Notes that may go, go one by one until the rest fits; type never shrinks. */
+/** Sets page 1. Where it is full, the white between its parts shrinks first, then notes that may go, go one by one; type never shrinks. */
 final class OpeningSetter {
     private static final double WIDE = 112;
     private static final double NARROW = 60;
@@ -23,6 +23,9 @@ final class OpeningSetter {
     private static final double STRIP = 16.6;
     private static final int MOST_WIDE_DAYS = 4;
     private static final double TWO_LINE_NAME = 11;
+    private static final double AIRY = 6;
+    private static final double SNUG = 2.5;
+    private static final double SNUG_ROW = 2;
 
     private final Desk desk;
     private final BlockSetter blocks;
@@ -44,9 +47,17 @@ final class OpeningSetter {
             items.add(new Item(new OpeningSlab(new Stack(plan), blocks.panel(opening.safety(), NARROW, true), SECOND),
                     0, false));
         }
-        items.add(new Item(blocks.heading(opening.weekTitle(), 2), 6, true));
+        var airy = closed(opening, items, AIRY, opening.notes());
+        boolean fits = desk.large() || new Stack(airy).height(0) <= desk.stock().live();
+        return fits ? airy : fitting(opening, items);
+    }
+
+    /** {@code above} and below it the week and the notes, with {@code white} before them. */
+    private List<Item> closed(Opening opening, List<Item> above, double white, List<Note> notes) {
+        var items = new ArrayList<>(above);
+        items.add(new Item(blocks.heading(opening.weekTitle(), 2), white, true));
         items.add(new Item(week(opening.week()), 1, false));
-        items.addAll(fitting(opening.notes(), items));
+        items.addAll(rows(notes, white));
         return items;
     }
 
@@ -125,28 +136,26 @@ final class OpeningSetter {
         return new WeekSlab.Day(lines, width, day.training());
     }
 
-    private List<Item> fitting(List<Note> notes, List<Item> above) {
-        var kept = new ArrayList<>(notes);
-        double room = desk.stock().live() - new Stack(above).height(0);
+    private List<Item> fitting(Opening opening, List<Item> above) {
+        var kept = new ArrayList<>(opening.notes());
         while (true) {
-            var rows = rows(kept);
-            double height = rows.stream().mapToDouble(r -> r.before() + r.slab().height(0)).sum();
+            var snug = closed(opening, above, SNUG, kept);
             var droppable = kept.stream().filter(n -> n.droppable() > 0).min(Comparator.comparingInt(Note::droppable));
-            if (height <= room || droppable.isEmpty() || desk.large()) {
-                return rows;
+            if (new Stack(snug).height(0) <= desk.stock().live() || droppable.isEmpty()) {
+                return snug;
             }
             kept.remove(droppable.get());
         }
     }
 
-    private List<Item> rows(List<Note> notes) {
+    private List<Item> rows(List<Note> notes, double white) {
         var rows = new ArrayList<Item>();
         int columns = desk.large() ? 1 : 2;
         double measure = desk.large() ? Stock.MEASURE : COLUMN;
         for (int i = 0; i < notes.size(); i += columns) {
             var row = notes.subList(i, Math.min(i + columns, notes.size())).stream()
                     .map(n -> text(n.runs(), desk.type().body(), measure)).toList();
-            rows.add(new Item(new RowSlab(row, SECOND_COLUMN), i == 0 ? 6 : desk.gap(3.5), false));
+            rows.add(new Item(new RowSlab(row, SECOND_COLUMN), i == 0 ? white : white < AIRY ? SNUG_ROW : desk.gap(3.5), false));
         }
         return rows;
     }

@@ -52,6 +52,18 @@ class ReadBackTest {
                 "programs/seventy-bare-room.yaml", "programs/square-steady.yaml");
     }
 
+    @ParameterizedTest
+    @ValueSource(strings = {"newcomer-right", "veteran-left", "seventy-bare-room", "square-steady"})
+    void the_plan_and_the_safety_panel_fill_one_page_and_no_more(String spec) throws IOException {
+        for (var edition : List.of("client", "coach")) {
+            try (var pdf = Loader.loadPDF(Demos.file(out, spec + "-" + edition + ".pdf").toFile())) {
+                var parts = pdf.getDocumentCatalog().getDocumentOutline().children().iterator();
+                assertEquals(0, pdf.getPages().indexOf(parts.next().findDestinationPage(pdf)));
+                assertEquals(1, pdf.getPages().indexOf(parts.next().findDestinationPage(pdf)), edition);
+            }
+        }
+    }
+
     @Test
     void the_demos_build_without_a_warning() {
         assertTrue(said.startsWith("0\n"), said);
