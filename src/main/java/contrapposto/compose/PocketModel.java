@@ -17,9 +17,11 @@ record PocketModel(String unit, List<DayLine> days, List<Run> runs) {
     private static final int MOST_WEEKS = 8;
     private static final double MEASURE = 90;
     private static final double MAP = 15.4;
-    private static final double BADGE = 11.6;
+    private static final double BADGE = 12.6;
     private static final double WIDEST = 11;
-    /** Of the small map where one foot stands before the other, and where they are level. */
+    /** Kinds of set-up lines that tell of feet about level. */
+    private static final List<String> LEVEL = List.of("heels", "overlap", "one-leg");
+    /** Of the small map where one foot or knee stands before the other, and where they are level. */
     private static final String LONG_MAP = "23.5";
     private static final String SHORT_MAP = "16.5";
 
@@ -88,8 +90,8 @@ record PocketModel(String unit, List<DayLine> days, List<Run> runs) {
     private static Half half(PlanWords words, Set<String> drawings, Plan.Exercise exercise, Side side, CardModel card, List<Plan.Week> run) {
         var told = card.halves().get(PlanWords.badge(exercise.sides(), side));
         String key = told.drawing() + "/small";
-        boolean apart = told.measures().stream().anyMatch(m -> m.kind().equals("stance"));
-        return new Half(told.side(), key, !drawings.contains(key) ? "" : apart ? LONG_MAP : SHORT_MAP, told.measures(), told.cues(), told,
+        boolean level = told.measures().stream().anyMatch(m -> LEVEL.contains(m.kind()));
+        return new Half(told.side(), key, !drawings.contains(key) ? "" : level ? SHORT_MAP : LONG_MAP, told.measures(), told.cues(), told,
                 run.stream().map(week -> weight(WeeksModel.dose(words, exercise, side, week))).toList());
     }
 

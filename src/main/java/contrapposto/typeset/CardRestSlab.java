@@ -2,6 +2,7 @@ package contrapposto.typeset;
 
 import contrapposto.document.Badge;
 import contrapposto.figure.Tone;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -11,7 +12,7 @@ import java.util.Optional;
  * @param bar  of the card, for the sides its columns belong to
  * @param pill height of the side marks
  */
-record CardRestSlab(Line name, Style style, BarSlab bar, CardBody body, double pill) implements Slab {
+record CardRestSlab(List<Line> name, Style style, BarSlab bar, CardBody body, double pill) implements Slab {
     private static final double ABOVE_NAME = 1;
     private static final double BELOW_NAME = 1.5;
     private static final double BELOW_PILL = 1.5;
@@ -25,7 +26,7 @@ record CardRestSlab(Line name, Style style, BarSlab bar, CardBody body, double p
     }
 
     private double top() {
-        return ABOVE_NAME + style.line() + BELOW_NAME + (marked() ? pill + BELOW_PILL : 0);
+        return ABOVE_NAME + name.size() * style.line() + BELOW_NAME + (marked() ? pill + BELOW_PILL : 0);
     }
 
     @Override
@@ -36,7 +37,11 @@ record CardRestSlab(Line name, Style style, BarSlab bar, CardBody body, double p
     @Override
     public void paint(Sheet sheet, double x, double y, double stretch) {
         sheet.across(x, y, Stock.MEASURE, Sheet.FOOT);
-        sheet.tags().artifact("Pagination", () -> sheet.letters(name, style, x, y + ABOVE_NAME, Tone.BLACK));
+        sheet.tags().artifact("Pagination", () -> {
+            for (int i = 0; i < name.size(); i++) {
+                sheet.letters(name.get(i), style, x, y + ABOVE_NAME + i * style.line(), Tone.BLACK);
+            }
+        });
         if (marked()) {
             double row = y + top() - pill - BELOW_PILL;
             mark(sheet, bar.left(), Badge.LEFT, x, row);

@@ -112,7 +112,8 @@ final class CardSetter {
 
     private CardSlab card(Card card, BarSlab bar, Slab columns, Optional<Slab> band, double gap) {
         var style = desk.type().heading();
-        var again = desk.lines(style).single(card.number() + " " + card.name() + ", " + desk.wording().continued(), true);
+        var again = desk.lines(style).broken(card.number() + " " + card.name() + ", " + desk.wording().continued(), true,
+                Stock.MEASURE);
         var body = new CardBody(Optional.of(columns), band);
         return new CardSlab(card.key(), name(card), bar, body, new CardRestSlab(again, style, bar, body, desk.gap(PILL)),
                 gap, isDrawn(card));

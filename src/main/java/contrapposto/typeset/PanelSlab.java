@@ -2,6 +2,7 @@ package contrapposto.typeset;
 
 import contrapposto.figure.Tone;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A framed box with a black header; groups with a rule between, pushed apart by what height is to spare.
@@ -45,5 +46,20 @@ record PanelSlab(Line heading, Style style, List<Stack> groups, double width, do
             top += groups.get(i).height(0);
         }
         sheet.tags().end();
+    }
+
+    /** Between groups, where no page is high enough; the header is repeated. */
+    @Override
+    public Optional<Cut> cut(double room, double page) {
+        int fits = groups.size() - 1;
+        while (fits > 0 && part(groups.subList(0, fits)).natural() > room) {
+            fits--;
+        }
+        return fits == 0 ? Optional.empty()
+                : Optional.of(new Cut(part(groups.subList(0, fits)), part(groups.subList(fits, groups.size()))));
+    }
+
+    private PanelSlab part(List<Stack> some) {
+        return new PanelSlab(heading, style, some, width, 0, inset);
     }
 }

@@ -45,7 +45,7 @@ final class TableSetter {
 
     private HeadingSlab title(String title, double measure) {
         var style = titleStyle(measure);
-        var lines = title.isEmpty() ? List.<Line>of() : List.of(desk.lines(style).single(title, true));
+        var lines = title.isEmpty() ? List.<Line>of() : desk.lines(style).broken(title, true, measure);
         return new HeadingSlab(lines, style, 2, List.of(), desk.type().body(), measure, true);
     }
 

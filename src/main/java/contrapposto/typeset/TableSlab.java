@@ -59,7 +59,7 @@ record TableSlab(HeadingSlab title, HeadingSlab again, List<Column> columns, Lis
                 && head.getFirst().cells().get(i) instanceof CellBox.Empty; i++) {
             room += columns.get(i).width();
         }
-        return title.lines().getFirst().width() > room ? title.height(0) : 0;
+        return title.lines().size() > 1 || title.lines().getFirst().width() > room ? title.height(0) : 0;
     }
 
     private double heads() {
