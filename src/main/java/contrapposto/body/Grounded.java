@@ -54,7 +54,7 @@ final class Grounded {
             resting.breaches().atMost(Kind.HIP_FLEXION, side, hip, limits.hipFlexion());
             resting.breaches().atMost(Kind.HIP_EXTENSION, side, -hip, limits.hipExtension());
             resting.breaches().atMost(Kind.KNEE_FLEXION, side, k.kneeFlexion(side), limits.kneeFlexion());
-            resting.breaches().atLeast(Kind.HAND_FLOOR, side, k.at(side, Joint.Part.HAND).getZ(), 0);
+            resting.breaches().atLeast(Kind.HAND_FLOOR, side, k.grip(side).getZ(), 0);
         }
     }
 
