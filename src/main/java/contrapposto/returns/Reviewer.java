@@ -1,6 +1,7 @@
 package contrapposto.returns;
 
 import contrapposto.catalogue.Stage;
+import contrapposto.check.CheckedSpec.SetUpWish;
 import contrapposto.check.CheckedSpec.Test;
 import contrapposto.prescribe.Gauge;
 import contrapposto.prescribe.Plan;
@@ -190,11 +191,24 @@ public final class Reviewer {
         return new Estimate(state.capacity(), state.error(), state.sets());
     }
 
-    private static List<Balance> balances(List<SideReview> sides) {
+    /** Whether left and right were tested alike: only then does a difference between them belong to the sides. */
+    private boolean testedAlike(String exercise) {
+        var left = arrangement(exercise, Side.LEFT);
+        return left.isPresent() && left.equals(arrangement(exercise, Side.RIGHT));
+    }
+
+    /** How a side's first test was arranged, but for the hand. */
+    private Optional<SetUpWish> arrangement(String exercise, Side side) {
+        return plan.spec().assessment().tests().stream().filter(test -> test.exercise().equals(exercise) && test.side().equals(Optional.of(side)))
+                .findFirst().map(Test::setup).map(wish -> new SetUpWish(wish.frontRaise(), wish.rearRaise(), wish.heelWedge(), wish.stance(),
+                        Optional.empty(), false, wish.pulley(), wish.pulleyDistance()));
+    }
+
+    private List<Balance> balances(List<SideReview> sides) {
         var balances = new ArrayList<Balance>();
         for (var left : sides) {
             sides.stream().filter(right -> left.side().equals(Optional.of(Side.LEFT)) && right.side().equals(Optional.of(Side.RIGHT))
-                    && left.exercise().equals(right.exercise()) && left.now().isPresent() && right.now().isPresent()).forEach(right -> {
+                    && left.exercise().equals(right.exercise()) && testedAlike(left.exercise()) && left.now().isPresent() && right.now().isPresent()).forEach(right -> {
                         double l = left.now().get().capacity();
                         double r = right.now().get().capacity();
                         var before = left.before().isPresent() && right.before().isPresent() ? OptionalDouble.of(Review.EQUATION.of(

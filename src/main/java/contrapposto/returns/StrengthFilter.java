@@ -63,10 +63,13 @@ final class StrengthFilter {
         }
     }
 
-    /** The variance of what a set shows; empty where it shows nothing: too many repeats, or too many to spare. */
+    /**
+     * The variance of what a set shows; empty where it shows nothing exactly: too many repeats in all, or as many to spare as
+     * can be told at the most, which is what people write for "many".
+     */
     OptionalDouble variance(int reps, int spare) {
         int possible = reps + spare;
-        if (reps < 1 || spare > curve.mostReserve() || possible > MOST_POSSIBLE) {
+        if (reps < 1 || spare >= curve.mostReserve() || possible > MOST_POSSIBLE) {
             return OptionalDouble.empty();
         }
         double slope = StrictMath.log(curve.share(possible) / curve.share(possible + 1));
@@ -88,7 +91,7 @@ final class StrengthFilter {
      * {@code capacity}: never lowers it, and raises it no faster than the least sure of sets.
      */
     State atLeast(State before, double capacity) {
-        double variance = variance(MOST_POSSIBLE - curve.mostReserve(), curve.mostReserve()).orElseThrow();
+        double variance = variance(MOST_POSSIBLE - curve.mostReserve() + 1, curve.mostReserve() - 1).orElseThrow();
         return StrictMath.log(capacity) <= before.log() ? before : with(before, capacity, variance);
     }
 
