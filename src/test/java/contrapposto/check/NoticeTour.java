@@ -86,12 +86,17 @@ final class NoticeTour {
         run("font-not-embeddable", "the maker of a font given with `--font` does not allow it in a document", "take a font whose licence allows embedding");
         run("font-unreadable", "a file given with `--font` is no TrueType font", "give a single `.ttf` file");
         run("no-glyph", "no font at hand has a character of the handout, or its script is not set here", "add a font with `--font FILE`, or write it in Latin, Greek or Cyrillic letters");
+        run("mail-address", "a client or the practice has an address that mail cannot be sent to", "write `name@example.org` or `Name <name@example.org>` in the mail file");
+        run("mail-file", "the mail file has a key, value or file right that will not do", "the message names the line; docs/mail.md shows a whole file");
+        run("mail-server", "the mail server cannot be reached, trusted or logged in to", "check host, port, password and certificate; nothing was sent twice");
+        run("no-card", "`exercises ID --pdf` finds no set-up of this exercise for the person", "the message says what is in the way; name another spec with `--for`");
         run("next-withheld", "`next` is given a spec whose program screening withholds", "give the clearance in the spec first");
         run("pdf-boxes", "a returned PDF has more than 40,000 boxes", "send the handout as it came, or write the log as CSV or YAML");
         run("pdf-slow", "reading a returned PDF takes more than 20 seconds", "send the handout as it came, or write the log as CSV or YAML");
         run("program-fault", "the tool itself failed; the other clients are still done", "tell us, with the spec; your file is not at fault");
         run("safety-panel-missing", "a practice's template leaves the safety box out", "put `<safety>` back; its words may be your own");
         run("same-files", "two specs of one run would write the same files", "give one of them another code or file name");
+        run("send-log", "the log of what was sent cannot be read or written", "make room or mend its rights; nothing goes out that could not be logged");
         run("template-slip", "a template cannot be filled or writes an element the paper does not know", "see templates/README.md for the elements");
         run("too-tall", "a block of a template cannot fit on a page", "shorten its words or split it");
         run("yaml-too-big", "a spec is larger than 250 kB", "a spec is a page or two; take out what is not about this client");
