@@ -43,8 +43,13 @@ public record CheckedSpec(String fileName, String sha256, String title, Client c
         }
     }
 
-    /** Who made the plan, whom to call and whom in an emergency; empty strings where not given. */
-    public record Practice(String name, String preparedBy, String contact, String emergency) { }
+    /**
+     * Who made the plan, whom to call and whom in an emergency; empty strings where not given.
+     *
+     * @param qualification of who made the plan, in their own words
+     * @param setting       where the plan is done, in the coach's words
+     */
+    public record Practice(String name, String preparedBy, String contact, String emergency, String qualification, String setting) { }
 
     public enum Turned { LEFT, RIGHT, SQUARE }
 

@@ -105,7 +105,8 @@ final class ClientSection {
     static Practice practice(Written.Fields spec) {
         var practice = spec.fields("practice");
         return new Practice(practice.text("name").orElse(""), practice.text("prepared-by").orElse(""),
-                practice.text("contact").orElse(""), practice.text("emergency").orElse(""));
+                practice.text("contact").orElse(""), practice.text("emergency").orElse(""),
+                practice.text("qualification").orElse(""), practice.text("setting").orElse(""));
     }
 
     /** The name of the constant that stands for a word of the table. */

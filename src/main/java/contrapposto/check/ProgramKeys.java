@@ -46,7 +46,9 @@ public final class ProgramKeys {
             optional("practice", fields(
                     optional("name", NAMED, "of the practice"), optional("prepared-by", NAMED, "who made the program"),
                     optional("contact", NAMED, "whom the client calls"),
-                    optional("emergency", NAMED, "the number to call for urgent help", "the local emergency number, in words")),
+                    optional("emergency", NAMED, "the number to call for urgent help", "the local emergency number, in words"),
+                    optional("qualification", NAMED, "of who made the program, printed for the coach", "a box to fill"),
+                    optional("setting", NAMED, "where the program is done, printed for the coach", "a box to fill")),
                     "who made the program"),
             required("assessment", assessment(), "what the coach found"),
             optional("screening", screening(), "answers on health; printed as unanswered where missing", "unanswered"),

@@ -22,12 +22,14 @@ import java.util.TreeSet;
  * @param shared     reasons that several exercises have in common; not repeated with each
  * @param plots      exercises whose load over the weeks is drawn
  * @param sources    references that some reason names
+ * @param qualification of who made the plan, {@code setting} where it is done; empty where the spec does not say
  */
 record CoachModel(List<Agreement> agreements, List<Statement> finding, String verdict, List<Statement> screening,
                   List<String> unanswered, Optional<Clearance> clearance, List<Restriction> restrictions,
                   List<Statement> plan, List<String> warnings, List<Shared> shared,
                   List<ReasonsModel> exercises, List<LeftOut> leftOut,
-                  boolean volume, String barsHeight, List<Plot> plots, List<String> sources) {
+                  boolean volume, String barsHeight, List<Plot> plots, List<String> sources,
+                  String qualification, String setting) {
     /** @param reference where the source is published or a house rule; may be empty */
     record Statement(String text, String source, String reference) {
         static List<Statement> of(PlanWords words, List<Reason> reasons) {
@@ -82,7 +84,8 @@ record CoachModel(List<Agreement> agreements, List<Statement> finding, String ve
                 words.spec().clearance().map(c -> new Clearance(c.by(), words.units().date(c.date()), c.limits())),
                 words.spec().restrictions().stream().map(r -> restriction(words, r)).toList(), Statement.of(words, plan.reasons().stream().filter(r -> !said.contains(r)).toList()),
                 plan.warnings().stream().map(words::told).toList(), shared, exercises, leftOut, !plan.volume().isEmpty(),
-                WeeksModel.millimetres(MirroredBars.height(plan.volume().size())), plots, sources(words));
+                WeeksModel.millimetres(MirroredBars.height(plan.volume().size())), plots, sources(words),
+                words.spec().practice().qualification(), words.spec().practice().setting());
     }
 
     private static String verdict(Verdict verdict) {

@@ -5,14 +5,18 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.BufferedReader;
 import java.io.ByteArrayOutputStream;
+import java.io.IOException;
 import java.io.PrintStream;
 import java.io.StringReader;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -24,12 +28,8 @@ class AuditCommandTest {
     @ParameterizedTest
     @ValueSource(strings = {"newcomer-right", "seventy-bare-room", "square-steady", "veteran-left"})
     void every_demo_meets_all_that_a_machine_can_prove_and_reads_easily(String demo) {
-        var said = new ByteArrayOutputStream();
-        var out = new PrintStream(said, true, StandardCharsets.UTF_8);
-        assertEquals(Console.DONE, new Console(new Streams(new BufferedReader(new StringReader("")), out, out, Path.of(""), false))
-                .run("audit", "programs/" + demo + ".yaml"));
-        var text = said.toString(StandardCharsets.UTF_8);
-        assertTrue(text.contains("coach edition: 17 met, 0 not met, 2 need a person"), text);
+        var text = audit(Path.of("programs", demo + ".yaml"));
+        assertTrue(text.contains("coach edition: 19 met, 0 not met, 0 need a person"), text);
         assertTrue(text.contains("(PEMAT-P), client edition: 10 met, 0 not met"), text);
         assertTrue(text.contains("(CDC index), client edition: 11 met, 0 not met"), text);
         var grades = GRADE.matcher(text).results().toList();
@@ -40,5 +40,23 @@ class AuditCommandTest {
                 assertTrue(Double.parseDouble(number) <= most, grade.group());
             }
         }
+    }
+
+    @Test
+    void who_gives_the_program_and_where_need_a_person_while_the_spec_does_not_say(@TempDir Path folder) throws IOException {
+        var silent = Files.readAllLines(Path.of("programs/newcomer-right.yaml")).stream()
+                .filter(line -> !line.matches("  (qualification|setting): .*")).toList();
+        var text = audit(Files.write(folder.resolve("silent.yaml"), silent));
+        assertTrue(text.contains("coach edition: 17 met, 0 not met, 2 need a person"), text);
+        assertTrue(text.contains("  2    needs a person "), text);
+        assertTrue(text.contains("  12   needs a person "), text);
+    }
+
+    private static String audit(Path spec) {
+        var said = new ByteArrayOutputStream();
+        var out = new PrintStream(said, true, StandardCharsets.UTF_8);
+        assertEquals(Console.DONE, new Console(new Streams(new BufferedReader(new StringReader("")), out, out, Path.of(""), false))
+                .run("audit", spec.toString()));
+        return said.toString(StandardCharsets.UTF_8);
     }
 }

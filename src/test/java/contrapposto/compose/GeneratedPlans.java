@@ -91,7 +91,9 @@ public final class GeneratedPlans {
                 spec.client().sex(), spec.client().height(), spec.client().mass(), spec.client().trainingYears(), "en",
                 random.nextInt(3) == 0 ? UnitSystem.US : UnitSystem.METRIC);
         var practice = random.nextBoolean() ? spec.practice() : new CheckedSpec.Practice("Invented Practice for Strength by the River",
-                "Dr A. Example-Longname", "+00 555 0100 or desk@practice.example", "112");
+                "Dr A. Example-Longname", "+00 555 0100 or desk@practice.example", "112",
+                "invented degree in the science of movement, licensed for the whole of an invented county, first aid renewed each spring",
+                "at home or in a small room beside the practice");
         return new CheckedSpec(spec.fileName(), spec.sha256(), random.nextBoolean() ? "A" : "Back on both feet after a long winter, block 12", client,
                 practice, spec.assessment(), spec.screening(), spec.clearance(), spec.restrictions(), spec.equipment(), spec.schedule(),
                 spec.aims(), spec.choices(), spec.handout());
