@@ -9,6 +9,7 @@ import contrapposto.typeset.Stack.Item;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 
 /** Sets page 1. Where it is full, the white between its parts shrinks first, then notes that may go, go one by one; type never shrinks. */
 final class OpeningSetter {
@@ -38,8 +39,7 @@ final class OpeningSetter {
     List<Item> set(Opening opening) {
         var items = new ArrayList<Item>();
         if (desk.large()) {
-            items.addAll(head(opening, Stock.MEASURE).items());
-            items.add(new Item(blocks.panel(opening.safety(), Stock.MEASURE, true), 6, false));
+            items.addAll(panelled(opening));
             items.addAll(rest(opening, Stock.MEASURE).items());
         } else {
             var plan = new ArrayList<>(head(opening, WIDE).items());
@@ -59,6 +59,38 @@ final class OpeningSetter {
         items.add(new Item(week(opening.week()), 1, false));
         items.addAll(rows(notes, white));
         return items;
+    }
+
+    /** The large print's name, safety panel and maker, in this order: the first page is for the panel; what it cannot hold of it goes on. */
+    private List<Item> panelled(Opening opening) {
+        var items = new ArrayList<>(head(opening, Stock.MEASURE).items());
+        var made = items.removeLast();
+        items.add(new Item(new Divisible(blocks.panel(opening.safety(), Stock.MEASURE, true)), SNUG, false));
+        items.add(new Item(made.slab(), AIRY, false));
+        return items;
+    }
+
+    /** A panel that is divided where a page is full, rather than moved on. */
+    private record Divisible(Slab panel) implements Slab {
+        @Override
+        public double height(double stretch) {
+            return panel.height(stretch);
+        }
+
+        @Override
+        public void paint(Sheet sheet, double x, double y, double stretch) {
+            panel.paint(sheet, x, y, stretch);
+        }
+
+        @Override
+        public Optional<Cut> cut(double room, double page) {
+            return panel.cut(room, page);
+        }
+
+        @Override
+        public boolean whole() {
+            return false;
+        }
     }
 
     /** Whom it is for, and who made it. */
