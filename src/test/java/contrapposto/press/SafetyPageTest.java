@@ -11,6 +11,7 @@ import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -43,6 +44,17 @@ class SafetyPageTest {
                     "With a bar, have help by.", "local rules come first.")) {
                 assertTrue(text.contains(words), () -> words + " is not in: " + text);
             }
+        }
+    }
+
+    /** Reference E3.2, seen through a second source. */
+    @Test
+    void the_coach_reads_where_the_pain_rule_is_from() throws IOException {
+        var pressed = Press.house().press("example.yaml", String.format(Locale.ROOT, SPEC, "plain").getBytes(StandardCharsets.UTF_8));
+        var coach = ((Outcome.Done<Press.Pressed>) pressed).value().files().stream()
+                .filter(f -> f.ending().equals("coach.pdf")).findFirst().orElseThrow();
+        try (var pdf = Loader.loadPDF(coach.bytes())) {
+            assertTrue(new PDFTextStripper().getText(pdf).contains("Silbernagel KG et al. 2007"));
         }
     }
 }
