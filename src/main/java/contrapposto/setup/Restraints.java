@@ -124,11 +124,10 @@ record Restraints(List<Restrained> active, Set<Limit> verdict, Sided<JointLimits
         return switch (tag) {
             case KNEELING -> family.base() == Family.BaseKind.HALF_KNEELING
                     ? EnumSet.of(setUp.frontFoot().orElse(working).other()) : both;
-            case SIDE_LYING -> EnumSet.of(working);
             case SINGLE_LEG, DEEP_HIP -> EnumSet.of(working);
             case OVERHEAD, GRIP, SHOULDER, ELBOW, WRIST, WRIST_LOAD -> armsUnder(family, setUp, working);
             case HIP, KNEE, ANKLE -> family.base() == Family.BaseKind.ONE_LEG ? EnumSet.of(working) : both;
-            case PRONE, SUPINE, FLOOR, HEAD_BELOW_HEART, SPINE_FLEXION, BREATH_HOLD, IMPACT, DEEP_KNEE, TWISTING,
+            case PRONE, SUPINE, SIDE_LYING, FLOOR, HEAD_BELOW_HEART, SPINE_FLEXION, BREATH_HOLD, IMPACT, DEEP_KNEE, TWISTING,
                     LOADED_SPINE_FLEXION, LOADED_TWISTING, NECK, LOWER_BACK -> both;
         };
     }

@@ -75,18 +75,29 @@ record Stack(List<Item> items) implements Slab {
         }
         var next = items.get(fits);
         double left = room - used - (fits == 0 ? 0 : next.before());
-        var inside = next.slab().whole() && next.slab().height(0) <= page ? Optional.<Cut>empty()
-                : next.slab().cut(left, page);
-        if (inside.isPresent() && inside.get().head().height(0) > 0) {
-            head.add(new Item(inside.get().head(), next.before(), false));
-            var tail = new ArrayList<>(List.of(new Item(inside.get().tail(), 0, next.keep())));
-            tail.addAll(items.subList(fits + 1, items.size()));
-            return Optional.of(new Cut(new Stack(head), new Stack(tail)));
+        var inside = next.slab().whole() && next.slab().height(0) <= page ? Optional.<Cut>empty() : inside(head, fits, left, page);
+        if (inside.isPresent()) {
+            return inside;
         }
-        while (fits > 0 && items.get(fits - 1).keep()) {
-            fits--;
+        int kept = fits;
+        while (kept > 0 && items.get(kept - 1).keep()) {
+            kept--;
         }
-        return fits == 0 ? Optional.empty()
-                : Optional.of(new Cut(new Stack(items.subList(0, fits)), new Stack(items.subList(fits, items.size()))));
+        if (kept > 0) {
+            return Optional.of(new Cut(new Stack(items.subList(0, kept)), new Stack(items.subList(kept, items.size()))));
+        }
+        return height(0) > page ? inside(head, fits, left, left) : Optional.empty();
+    }
+
+    /** Divides the item behind the {@code head} of those that fit; the last way out of what no page holds, though each item is whole. */
+    private Optional<Cut> inside(List<Item> head, int fits, double left, double page) {
+        var next = items.get(fits);
+        return next.slab().cut(left, page).filter(cut -> cut.head().height(0) > 0).map(cut -> {
+            var above = new ArrayList<>(head);
+            above.add(new Item(cut.head(), next.before(), false));
+            var below = new ArrayList<>(List.of(new Item(cut.tail(), 0, next.keep())));
+            below.addAll(items.subList(fits + 1, items.size()));
+            return new Cut(new Stack(above), new Stack(below));
+        });
     }
 }

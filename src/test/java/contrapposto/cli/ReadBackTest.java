@@ -65,6 +65,12 @@ class ReadBackTest {
     }
 
     @Test
+    void a_long_day_of_the_log_goes_over_pages_in_the_large_print() {
+        var large = Demos.build(out.resolve("large"), "programs/square-steady.yaml", "--print", "large", "--edition", "client");
+        assertTrue(large.startsWith("0\n"), large);
+    }
+
+    @Test
     void the_demos_build_without_a_warning() {
         assertTrue(said.startsWith("0\n"), said);
         assertFalse(said.contains("warning[") || said.contains("error["), said);
