@@ -125,9 +125,9 @@ record Restraints(List<Restrained> active, Set<Limit> verdict, Sided<JointLimits
             case KNEELING -> family.base() == Family.BaseKind.HALF_KNEELING
                     ? EnumSet.of(setUp.frontFoot().orElse(working).other()) : both;
             case SINGLE_LEG, DEEP_HIP -> EnumSet.of(working);
-            case OVERHEAD, GRIP, SHOULDER, ELBOW, WRIST, WRIST_LOAD -> armsUnder(family, setUp, working);
+            case OVERHEAD, GRIP, SHOULDER, ELBOW, WRIST -> armsUnder(family, setUp, working);
             case HIP, KNEE, ANKLE -> family.base() == Family.BaseKind.ONE_LEG ? EnumSet.of(working) : both;
-            case PRONE, SUPINE, SIDE_LYING, FLOOR, HEAD_BELOW_HEART, SPINE_FLEXION, BREATH_HOLD, IMPACT, DEEP_KNEE, TWISTING,
+            case WRIST_LOAD, PRONE, SUPINE, SIDE_LYING, FLOOR, HEAD_BELOW_HEART, SPINE_FLEXION, BREATH_HOLD, IMPACT, DEEP_KNEE, TWISTING,
                     LOADED_SPINE_FLEXION, LOADED_TWISTING, NECK, LOWER_BACK -> both;
         };
     }
