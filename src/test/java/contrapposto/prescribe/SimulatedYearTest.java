@@ -19,27 +19,27 @@ import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
 /** Invented clients through a year. The large run is asked for with {@code -Dsimulated.year=true} and leaves its table in target. */
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
 class SimulatedYearTest {
-    private static Map<Rule, Score> run(int clients, int blocks) {
+    private static Map<Rule, Score> run(long first, int clients, int blocks) {
         var all = new TreeMap<Rule, Score>();
         for (int client = 0; client < clients; client++) {
-            new SimulatedYear(1000 + client).run(blocks).forEach((rule, score) -> all.computeIfAbsent(rule, fresh -> new Score()).add(score));
+            new SimulatedYear(first + client).run(blocks).forEach((rule, score) -> all.computeIfAbsent(rule, fresh -> new Score()).add(score));
         }
         return all;
     }
 
     @Test
     void a_few_clients_get_through_two_blocks_and_the_log_tells_more_than_the_first_test() {
-        var scores = run(6, 2);
+        var scores = run(1000, 6, 2);
         assertTrue(scores.get(Rule.NEXT).errors.size() > 60, "" + scores.get(Rule.NEXT).errors.size());
         assertTrue(scores.get(Rule.NEXT).errorAtTen(0.5) < scores.get(Rule.LAST_LOAD).errorAtTen(0.5));
         assertTrue(scores.get(Rule.NEXT).errorAtTen(0.5) < scores.get(Rule.FIVE_PERCENT_A_WEEK).error(0.5));
-        assertEquals(table(scores), table(run(6, 2)), "the same seeds, the same year");
+        assertEquals(table(scores), table(run(1000, 6, 2)), "the same seeds, the same year");
     }
 
     @Test
     @EnabledIfSystemProperty(named = "simulated.year", matches = "true")
     void two_hundred_clients_through_six_blocks() throws IOException {
-        var scores = run(200, 6);
+        var scores = run(Long.getLong("simulated.first.seed", 1000), 200, 6);
         Files.writeString(Path.of("target/simulated-year.md"), table(scores));
         assertTrue(scores.get(Rule.NEXT).error(0.9) < scores.get(Rule.FIVE_PERCENT_A_WEEK).error(0.9));
     }
