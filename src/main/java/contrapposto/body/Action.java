@@ -25,7 +25,7 @@ public sealed interface Action {
     /** The legs hold still; arms and ribs move. {@code startTurn}, {@code workingTurn}: ribs against pelvis, degrees, + = left. */
     record ArmsMove(double startTurn, double workingTurn, double lean) implements Action { }
 
-    /** A press-up from {@code Base.Plank}: elbows bend to {@code elbowFlexion} at the bottom; the top turns the ribs. */
+    /** A press-up from {@code BaseOfSupport.Plank}: elbows bend to {@code elbowFlexion} at the bottom; the top turns the ribs. */
     record PressUp(double elbowFlexion, double topTurn) implements Action { }
 
     /**

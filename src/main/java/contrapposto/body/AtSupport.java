@@ -21,13 +21,13 @@ final class AtSupport {
     private static final double GIVE = 20;
 
     private final PoseProblem problem;
-    private final Base.KneelingAtSupport base;
+    private final BaseOfSupport.KneelingAtSupport base;
     private final Loads loads;
     private final Segments lengths;
     private final double h;
     private double padFront;
 
-    AtSupport(PoseProblem problem, Base.KneelingAtSupport base) {
+    AtSupport(PoseProblem problem, BaseOfSupport.KneelingAtSupport base) {
         this.problem = problem;
         this.base = base;
         this.loads = Loads.of(problem.load(), 0);

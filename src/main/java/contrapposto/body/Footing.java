@@ -23,29 +23,29 @@ record Footing(Side lead, Optional<Side> front, Optional<Foot> left, Optional<Fo
         return side == Side.LEFT ? left : right;
     }
 
-    static Footing of(PoseProblem problem, Base base, Position position) {
+    static Footing of(PoseProblem problem, BaseOfSupport base, Position position) {
         return switch (base) {
-            case Base.Split split -> split(problem, split);
-            case Base.Staggered staggered -> staggered(problem, staggered, position);
-            case Base.Level level -> level(problem, level, position);
-            case Base.Step step -> step(problem, step, position);
-            case Base.OneLeg one -> oneLeg(problem, one, position);
-            case Base.HalfKneeling other -> throw notOnFeet(base);
-            case Base.TallKneeling other -> throw notOnFeet(base);
-            case Base.KneelingAtSupport other -> throw notOnFeet(base);
-            case Base.AllFours other -> throw notOnFeet(base);
-            case Base.Plank other -> throw notOnFeet(base);
-            case Base.Supine other -> throw notOnFeet(base);
-            case Base.SideLying other -> throw notOnFeet(base);
-            case Base.Seated other -> throw notOnFeet(base);
+            case BaseOfSupport.Split split -> split(problem, split);
+            case BaseOfSupport.Staggered staggered -> staggered(problem, staggered, position);
+            case BaseOfSupport.Level level -> level(problem, level, position);
+            case BaseOfSupport.Step step -> step(problem, step, position);
+            case BaseOfSupport.OneLeg one -> oneLeg(problem, one, position);
+            case BaseOfSupport.HalfKneeling other -> throw notOnFeet(base);
+            case BaseOfSupport.TallKneeling other -> throw notOnFeet(base);
+            case BaseOfSupport.KneelingAtSupport other -> throw notOnFeet(base);
+            case BaseOfSupport.AllFours other -> throw notOnFeet(base);
+            case BaseOfSupport.Plank other -> throw notOnFeet(base);
+            case BaseOfSupport.Supine other -> throw notOnFeet(base);
+            case BaseOfSupport.SideLying other -> throw notOnFeet(base);
+            case BaseOfSupport.Seated other -> throw notOnFeet(base);
         };
     }
 
-    private static IllegalArgumentException notOnFeet(Base base) {
+    private static IllegalArgumentException notOnFeet(BaseOfSupport base) {
         return new IllegalArgumentException("Not a base on the feet: (" + base + ").");
     }
 
-    private static Footing split(PoseProblem problem, Base.Split split) {
+    private static Footing split(PoseProblem problem, BaseOfSupport.Split split) {
         Segments lengths = problem.person().segments();
         Side front = split.front();
         Side rear = front.other();
@@ -57,7 +57,7 @@ record Footing(Side lead, Optional<Side> front, Optional<Foot> left, Optional<Fo
         return of(front, Optional.of(front), ahead, Optional.of(behind));
     }
 
-    private static Footing staggered(PoseProblem problem, Base.Staggered base, Position position) {
+    private static Footing staggered(PoseProblem problem, BaseOfSupport.Staggered base, Position position) {
         Segments lengths = problem.person().segments();
         Side front = base.ahead();
         Side rear = front.other();
@@ -76,7 +76,7 @@ record Footing(Side lead, Optional<Side> front, Optional<Foot> left, Optional<Fo
         return of(problem.working(), Optional.of(front), lead, Optional.of(lead == ahead ? behind : ahead));
     }
 
-    private static Footing level(PoseProblem problem, Base.Level base, Position position) {
+    private static Footing level(PoseProblem problem, BaseOfSupport.Level base, Position position) {
         Segments lengths = problem.person().segments();
         Side lead = problem.working();
         if (problem.action() instanceof Action.Walk(var stride) && position == Position.WORKING) {
@@ -89,7 +89,7 @@ record Footing(Side lead, Optional<Side> front, Optional<Foot> left, Optional<Fo
         return of(lead, Optional.empty(), first, Optional.of(beside(problem, lead.other(), base, out, position)));
     }
 
-    private static Foot beside(PoseProblem problem, Side side, Base.Level base, double out, Position position) {
+    private static Foot beside(PoseProblem problem, Side side, BaseOfSupport.Level base, double out, Position position) {
         Segments lengths = problem.person().segments();
         Vector3D heel = new Vector3D(0, side.sign() * base.width() / 2, base.raise());
         return problem.action() instanceof Action.HeelRise && position == Position.WORKING
@@ -97,7 +97,7 @@ record Footing(Side lead, Optional<Side> front, Optional<Foot> left, Optional<Fo
                 : Foot.flat(side, lengths, heel, 0, side.sign() * out, problem.pressure().on(side));
     }
 
-    private static Footing step(PoseProblem problem, Base.Step base, Position position) {
+    private static Footing step(PoseProblem problem, BaseOfSupport.Step base, Position position) {
         Segments lengths = problem.person().segments();
         Side up = base.up();
         double y = up.sign() * base.width() / 2;
@@ -109,7 +109,7 @@ record Footing(Side lead, Optional<Side> front, Optional<Foot> left, Optional<Fo
                 : Optional.empty());
     }
 
-    private static Footing oneLeg(PoseProblem problem, Base.OneLeg base, Position position) {
+    private static Footing oneLeg(PoseProblem problem, BaseOfSupport.OneLeg base, Position position) {
         Segments lengths = problem.person().segments();
         Side side = base.standing();
         double y = side.sign() * lengths.hipSpacing() / 2;

@@ -59,14 +59,14 @@ final class Grounded {
     }
 
     private static SolvedPose.Mechanics mechanics(PoseProblem problem, Resting start, Resting working) {
-        Side leg = problem.base() instanceof Base.HalfKneeling base ? base.down().other() : problem.working();
+        Side leg = problem.base() instanceof BaseOfSupport.HalfKneeling base ? base.down().other() : problem.working();
         return Report.of(problem, leg, start.skeleton(), working.statics(), start.centre(), working.centre(), Double.NaN,
-                working.footShare(Side.LEFT), Double.NaN, problem.base() instanceof Base.HalfKneeling, erect(problem.base()));
+                working.footShare(Side.LEFT), Double.NaN, problem.base() instanceof BaseOfSupport.HalfKneeling, erect(problem.base()));
     }
 
-    private static boolean erect(Base base) {
-        return base instanceof Base.HalfKneeling || base instanceof Base.TallKneeling
-                || base instanceof Base.KneelingAtSupport || base instanceof Base.Seated;
+    private static boolean erect(BaseOfSupport base) {
+        return base instanceof BaseOfSupport.HalfKneeling || base instanceof BaseOfSupport.TallKneeling
+                || base instanceof BaseOfSupport.KneelingAtSupport || base instanceof BaseOfSupport.Seated;
     }
 
     /** A mat under everything from {@code back} to {@code front}. */

@@ -34,13 +34,13 @@ final class Kneeling {
         this.h = problem.person().stature();
     }
 
-    PoseOutcome half(Base.HalfKneeling base) {
+    PoseOutcome half(BaseOfSupport.HalfKneeling base) {
         return Grounded.solve(problem, loads, position -> Hold.of(problem.action(), position)
                 .map(hold -> steadiest(dx -> halfKneeling(base, position, hold, dx))),
                 k -> List.of(Grounded.mat(-0.33 * h, 0.09 * h, 0.17 * h)));
     }
 
-    PoseOutcome tall(Base.TallKneeling base) {
+    PoseOutcome tall(BaseOfSupport.TallKneeling base) {
         return Grounded.solve(problem, loads, position -> Hold.of(problem.action(), position)
                 .map(hold -> steadiest(dx -> onBothKnees(base.width(), position, hold, dx - 0.02 * h))),
                 k -> List.of(Grounded.mat(-0.40 * h, 0.12 * h, 0.17 * h)));
@@ -63,7 +63,7 @@ final class Kneeling {
         return best;
     }
 
-    private Resting halfKneeling(Base.HalfKneeling base, Position position, Hold hold, double dx) {
+    private Resting halfKneeling(BaseOfSupport.HalfKneeling base, Position position, Hold hold, double dx) {
         Side down = base.down();
         Side front = down.other();
         Vector3D knee = new Vector3D(0, down.sign() * base.width() / 2, Segments.KNEE_RADIUS * h);

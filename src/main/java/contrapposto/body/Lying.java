@@ -34,7 +34,7 @@ final class Lying {
         this.h = problem.person().stature();
     }
 
-    PoseOutcome onBack(Base.Supine base) {
+    PoseOutcome onBack(BaseOfSupport.Supine base) {
         return Grounded.solve(problem, loads, position -> onBack(base, position), k -> {
             var props = new ArrayList<Prop>();
             if (base.raise() > 0) {
@@ -47,7 +47,7 @@ final class Lying {
         });
     }
 
-    private Optional<Resting> onBack(Base.Supine base, Position position) {
+    private Optional<Resting> onBack(BaseOfSupport.Supine base, Position position) {
         double rise = 0;
         if (problem.action() instanceof Action.HipLift(var shortOf)) {
             if (position == Position.WORKING) {
@@ -75,7 +75,7 @@ final class Lying {
     }
 
     /** The angle of the trunk to the floor at which hips and knees are in line less {@code shortOf}, or as near as can be. */
-    private double inLine(Base.Supine base, double shortOf) {
+    private double inLine(BaseOfSupport.Supine base, double shortOf) {
         double flat = Degrees.asin((SEAT - BACK) * h / lengths.trunk());
         double most = flat;
         for (double rise = 2; rise <= 75 && reaches(base, rise); rise += 1) {
@@ -89,12 +89,12 @@ final class Lying {
         return new BrentSolver(1e-9).solve(100, rise -> supine(base, rise, 0).hipFlexion(Side.LEFT) - shortOf, flat, most);
     }
 
-    private boolean reaches(Base.Supine base, double rise) {
+    private boolean reaches(BaseOfSupport.Supine base, double rise) {
         Skeleton k = supine(base, rise, 0);
         return k.at(Side.LEFT, Part.HIP).distance(k.at(Side.LEFT, Part.ANKLE)) < 0.998 * (lengths.thigh() + lengths.shank());
     }
 
-    private Foot foot(Base.Supine base, Side side) {
+    private Foot foot(BaseOfSupport.Supine base, Side side) {
         double span = TwoLink.span(lengths.thigh(), lengths.shank(), KNEES_UP);
         double up = base.raise() + lengths.ankleHeight() - SEAT * h;
         double hip = StrictMath.sqrt(lengths.trunk() * lengths.trunk() - (BACK - SEAT) * (BACK - SEAT) * h * h);
@@ -104,7 +104,7 @@ final class Lying {
     }
 
     /** On the back, the trunk up from the floor by {@code rise}; 0 lays the hips on the floor. */
-    private Skeleton supine(Base.Supine base, double rise, double turn) {
+    private Skeleton supine(BaseOfSupport.Supine base, double rise, double turn) {
         double slope = rise == 0 ? Degrees.asin((SEAT - BACK) * h / lengths.trunk()) : rise;
         double c = Degrees.cos(slope);
         double s = Degrees.sin(slope);
@@ -121,9 +121,9 @@ final class Lying {
     }
 
     /** On the side: hips and knees bent, the lower arm under the head, the upper hand on the floor in front or reaching. */
-    PoseOutcome onSide(Base.SideLying base) {
+    PoseOutcome onSide(BaseOfSupport.SideLying base) {
         if (base.below() == Side.LEFT) {
-            return new Lying(problem.mirrored()).onSide(new Base.SideLying(Side.RIGHT)).mirrored();
+            return new Lying(problem.mirrored()).onSide(new BaseOfSupport.SideLying(Side.RIGHT)).mirrored();
         }
         return Grounded.solve(problem, loads, position -> Hold.of(problem.action(), position)
                 .map(hold -> onRightSide(position, hold)), k -> {

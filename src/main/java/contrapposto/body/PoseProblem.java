@@ -15,7 +15,7 @@ import contrapposto.quantity.Sided;
  * @param pressure   the zone each foot's centre of pressure must stay in
  * @param effort     weights of the objective, from the house rules
  */
-public record PoseProblem(Person person, Side working, Sided<JointLimits> limits, Base base, Action action,
+public record PoseProblem(Person person, Side working, Sided<JointLimits> limits, BaseOfSupport base, Action action,
                           ArmTask left, ArmTask right, Load load, boolean hipShift, boolean handSupport,
                           Sided<Zone> pressure, Effort effort) {
     /** Where under a sole the pressure may lie. */

@@ -17,19 +17,19 @@ public final class PoseSolver {
 
     private static PoseOutcome solveLeft(PoseProblem problem) {
         return switch (problem.base()) {
-            case Base.Split base -> Upright.solve(problem);
-            case Base.Staggered base -> Upright.solve(problem);
-            case Base.Level base -> Upright.solve(problem);
-            case Base.Step base -> Upright.solve(problem);
-            case Base.OneLeg base -> Upright.solve(problem);
-            case Base.HalfKneeling base -> new Kneeling(problem).half(base);
-            case Base.TallKneeling base -> new Kneeling(problem).tall(base);
-            case Base.KneelingAtSupport base -> new AtSupport(problem, base).solve();
-            case Base.AllFours base -> new Prone(problem).allFours(base);
-            case Base.Plank base -> new Prone(problem).plank(base);
-            case Base.Supine base -> new Lying(problem).onBack(base);
-            case Base.SideLying base -> new Lying(problem).onSide(base);
-            case Base.Seated base -> new Sitting(problem, base).solve();
+            case BaseOfSupport.Split base -> Upright.solve(problem);
+            case BaseOfSupport.Staggered base -> Upright.solve(problem);
+            case BaseOfSupport.Level base -> Upright.solve(problem);
+            case BaseOfSupport.Step base -> Upright.solve(problem);
+            case BaseOfSupport.OneLeg base -> Upright.solve(problem);
+            case BaseOfSupport.HalfKneeling base -> new Kneeling(problem).half(base);
+            case BaseOfSupport.TallKneeling base -> new Kneeling(problem).tall(base);
+            case BaseOfSupport.KneelingAtSupport base -> new AtSupport(problem, base).solve();
+            case BaseOfSupport.AllFours base -> new Prone(problem).allFours(base);
+            case BaseOfSupport.Plank base -> new Prone(problem).plank(base);
+            case BaseOfSupport.Supine base -> new Lying(problem).onBack(base);
+            case BaseOfSupport.SideLying base -> new Lying(problem).onSide(base);
+            case BaseOfSupport.Seated base -> new Sitting(problem, base).solve();
         };
     }
 }

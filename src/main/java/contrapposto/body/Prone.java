@@ -37,7 +37,7 @@ final class Prone {
     }
 
     /** Knees under the hips at x = 0, hands under the shoulders. */
-    PoseOutcome allFours(Base.AllFours base) {
+    PoseOutcome allFours(BaseOfSupport.AllFours base) {
         return Grounded.solve(problem, loads, position -> Hold.of(problem.action(), position).map(hold -> {
             Resting best = onHandsAndKnees(base, position, hold, 0);
             for (int i = 1; i <= STEPS && best.leastShare() < STEADY; i++) {
@@ -48,7 +48,7 @@ final class Prone {
         }), k -> List.of(Grounded.mat(-0.40 * h, 0.40 * h, 0.19 * h)));
     }
 
-    private Resting onHandsAndKnees(Base.AllFours base, Position position, Hold hold, int step) {
+    private Resting onHandsAndKnees(BaseOfSupport.AllFours base, Position position, Hold hold, int step) {
         double half = lengths.shoulderSpacing() / 2 + 0.012 * h;
         double wristX = 0.285 * h;
         var planted = new ArrayList<Side>(2);
@@ -114,7 +114,7 @@ final class Prone {
     }
 
     /** A press-up: a straight line from the foot (or knee) to the neck; start at the bottom, working at the top. */
-    PoseOutcome plank(Base.Plank base) {
+    PoseOutcome plank(BaseOfSupport.Plank base) {
         if (!(problem.action() instanceof Action.PressUp) && Hold.of(problem.action(), Position.START).isEmpty()) {
             return Grounded.solve(problem, loads, position -> Optional.empty(), k -> List.of());
         }
@@ -148,7 +148,7 @@ final class Prone {
         };
     }
 
-    private Resting pressed(Base.Plank base, Position position, double top, double handX) {
+    private Resting pressed(BaseOfSupport.Plank base, Position position, double top, double handX) {
         double slope = position == Position.START ? bottom(base, top, handX) : top;
         Skeleton k = line(base, slope, turn(position));
         for (Side side : Side.values()) {
@@ -169,13 +169,13 @@ final class Prone {
         return resting.settle();
     }
 
-    private Vector3D wrist(Base.Plank base, Side side, double handX) {
+    private Vector3D wrist(BaseOfSupport.Plank base, Side side, double handX) {
         double raise = side == Side.LEFT ? base.leftHandRaise() : base.rightHandRaise();
         return new Vector3D(handX, side.sign() * base.width() / 2, raise + Segments.PALM_HEIGHT * h);
     }
 
     /** The slope at which the elbow of the lower hand is bent as wanted, or the chest is near the floor. */
-    private double bottom(Base.Plank base, double top, double handX) {
+    private double bottom(BaseOfSupport.Plank base, double top, double handX) {
         double flexion = problem.action() instanceof Action.PressUp(var elbow, var turn)
                 ? Math.min(elbow, Math.min(problem.limits().on(Side.LEFT).elbowFlexion(), problem.limits().on(Side.RIGHT).elbowFlexion()))
                 : SOFT_ELBOW;
@@ -189,7 +189,7 @@ final class Prone {
     }
 
     /** The body in a line up from its toes or knees, arms not placed. The balls of the feet (or the knees) are at x = 0. */
-    private Skeleton line(Base.Plank base, double slope, double turn) {
+    private Skeleton line(BaseOfSupport.Plank base, double slope, double turn) {
         var k = new Skeleton(problem.person());
         Vector3D along = new Vector3D(Degrees.cos(slope), 0, Degrees.sin(slope));
         double pitch = Math.min(EASY_TOES, Math.min(problem.limits().on(Side.LEFT).toeExtension(),
@@ -218,7 +218,7 @@ final class Prone {
         return k;
     }
 
-    private List<Prop> plankProps(Base.Plank base, Skeleton k) {
+    private List<Prop> plankProps(BaseOfSupport.Plank base, Skeleton k) {
         var props = new ArrayList<Prop>();
         for (Side side : Side.values()) {
             double raise = side == Side.LEFT ? base.leftHandRaise() : base.rightHandRaise();

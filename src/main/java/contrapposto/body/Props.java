@@ -21,7 +21,7 @@ final class Props {
     static List<Prop> upright(PoseProblem problem, Skeleton k, Loads loads, Arms arms) {
         var props = new ArrayList<Prop>();
         switch (problem.base()) {
-            case Base.Split base -> {
+            case BaseOfSupport.Split base -> {
                 if (base.frontRaise() > 0) {
                     props.add(underFoot(k, base.front(), base.frontRaise()));
                 }
@@ -30,30 +30,30 @@ final class Props {
                             : underFoot(k, base.front().other(), base.rearRaise()));
                 }
             }
-            case Base.Staggered base -> {
+            case BaseOfSupport.Staggered base -> {
                 if (base.wedge() > 0) {
                     Vector3D heel = k.at(base.wedgeFoot(), Part.HEEL);
                     props.add(new Prop.Wedge(base.wedgeFoot(), heel.getX(), k.at(base.wedgeFoot(), Part.BALL).getX(),
                             heel.getY() - WEDGE_HALF_WIDTH, heel.getY() + WEDGE_HALF_WIDTH, 0, base.wedge()));
                 }
             }
-            case Base.Level base -> {
+            case BaseOfSupport.Level base -> {
                 if (base.raise() > 0) {
                     double half = base.width() / 2 + BOX_HALF_WIDTH / 2 + 0.02;
                     props.add(new Prop.Box(new Vector3D(-BOX_BEHIND_HEEL, -half, 0),
                             new Vector3D(BOX_DEPTH - BOX_BEHIND_HEEL, half, base.raise())));
                 }
             }
-            case Base.Step base -> props.add(underFoot(k, base.up(), base.box()));
-            case Base.OneLeg base -> { }
-            case Base.HalfKneeling base -> { }
-            case Base.TallKneeling base -> { }
-            case Base.KneelingAtSupport base -> { }
-            case Base.AllFours base -> { }
-            case Base.Plank base -> { }
-            case Base.Supine base -> { }
-            case Base.SideLying base -> { }
-            case Base.Seated base -> { }
+            case BaseOfSupport.Step base -> props.add(underFoot(k, base.up(), base.box()));
+            case BaseOfSupport.OneLeg base -> { }
+            case BaseOfSupport.HalfKneeling base -> { }
+            case BaseOfSupport.TallKneeling base -> { }
+            case BaseOfSupport.KneelingAtSupport base -> { }
+            case BaseOfSupport.AllFours base -> { }
+            case BaseOfSupport.Plank base -> { }
+            case BaseOfSupport.Supine base -> { }
+            case BaseOfSupport.SideLying base -> { }
+            case BaseOfSupport.Seated base -> { }
         }
         if (problem.action() instanceof Action.Squeeze squeeze && squeeze.holdsCushion()) {
             props.add(cushion(k));

@@ -13,12 +13,12 @@ final class Sitting {
     private static final double SEAT = 0.050;
 
     private final PoseProblem problem;
-    private final Base.Seated base;
+    private final BaseOfSupport.Seated base;
     private final Loads loads;
     private final Segments lengths;
     private final double h;
 
-    Sitting(PoseProblem problem, Base.Seated base) {
+    Sitting(PoseProblem problem, BaseOfSupport.Seated base) {
         this.problem = problem;
         this.base = base;
         this.loads = Loads.of(problem.load(), 0);

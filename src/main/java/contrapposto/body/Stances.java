@@ -75,7 +75,7 @@ final class Stances {
                     bent(knee, knee);
                     between(Free.LEAN, -5, 55);
                 }
-                air = problem.base() instanceof Base.Step ? new AirLeg(24, 12, 5, false) : new AirLeg(10, 100, 0, false);
+                air = problem.base() instanceof BaseOfSupport.Step ? new AirLeg(24, 12, 5, false) : new AirLeg(10, 100, 0, false);
             }
             case Action.HipFold(var share) -> {
                 if (position == Position.START) {
@@ -109,7 +109,7 @@ final class Stances {
                 mostKnee = MOST_SOFT_KNEE;
                 turn = position.pick(startTurn, workingTurn);
                 wantedLean = lean;
-                if (problem.base() instanceof Base.OneLeg) {
+                if (problem.base() instanceof BaseOfSupport.OneLeg) {
                     air = liftedKnee();
                 }
                 if (pulls()) {
@@ -149,7 +149,7 @@ final class Stances {
                 between(Free.ALONG, 0.3, 0.7);
             }
         } else {
-            boolean split = problem.base() instanceof Base.Split;
+            boolean split = problem.base() instanceof BaseOfSupport.Split;
             between(Free.ALONG, split ? position.pick(0.4, 0.2) : -0.4, split ? 1.15 : 1.4);
         }
         if (other.isEmpty()) {
@@ -186,7 +186,7 @@ final class Stances {
     }
 
     private boolean isLevel() {
-        return problem.base() instanceof Base.Level && footing.front().isEmpty();
+        return problem.base() instanceof BaseOfSupport.Level && footing.front().isEmpty();
     }
 
     /** With both feet near each other a working leg works: it carries half or more (common practice, no source). */
@@ -210,12 +210,12 @@ final class Stances {
     }
 
     private double hingeShare() {
-        return problem.base() instanceof Base.Staggered base && base.rearHeelUp() && base.ahead() == footing.lead()
+        return problem.base() instanceof BaseOfSupport.Staggered base && base.rearHeelUp() && base.ahead() == footing.lead()
                 ? KICKSTAND_SHARE : footing.front().filter(front -> front != footing.lead()).isPresent() ? BEHIND_SHARE : WORKING_SHARE;
     }
 
     private boolean isStaggered() {
-        return problem.base() instanceof Base.Staggered;
+        return problem.base() instanceof BaseOfSupport.Staggered;
     }
 
     private static boolean onBall(Optional<Foot> foot) {
@@ -236,7 +236,7 @@ final class Stances {
     }
 
     private double startKnee() {
-        return problem.base() instanceof Base.Split ? 14 : 8;
+        return problem.base() instanceof BaseOfSupport.Split ? 14 : 8;
     }
 
     /** −1 if the one weight hangs on the right, +1 on the left, else 0. */

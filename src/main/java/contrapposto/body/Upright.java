@@ -75,7 +75,7 @@ final class Upright {
         Side lead = Footing.of(problem, problem.base(), Position.WORKING).lead();
         double knee = Math.min(kneeFlexion, problem.limits().on(lead).kneeFlexion() - 2 * StanceTrial.MARGIN);
         StanceTrial best = bent(knee);
-        if (!(problem.base() instanceof Base.Split split)) {
+        if (!(problem.base() instanceof BaseOfSupport.Split split)) {
             return stoppedByLimits(best, knee);
         }
         Side rear = split.front().other();
@@ -108,7 +108,7 @@ final class Upright {
     /** Less deep, step by step, while a limit of another joint (or the floor under a free foot) is in the way. */
     private StanceTrial stoppedByLimits(StanceTrial deepest, double knee) {
         StanceTrial best = deepest;
-        double least = problem.base() instanceof Base.Step || problem.base() instanceof Base.OneLeg ? FREE_FOOT_DEPTH : LEAST_DEPTH;
+        double least = problem.base() instanceof BaseOfSupport.Step || problem.base() instanceof BaseOfSupport.OneLeg ? FREE_FOOT_DEPTH : LEAST_DEPTH;
         for (double bend = knee - DEPTH_STEP; best.breaches(0).beyond(Standing.SLACK) && bend >= least; bend -= DEPTH_STEP) {
             StanceTrial next = bent(bend);
             best = next.breaches(0).penalty() < best.breaches(0).penalty() ? next : best;
@@ -154,7 +154,7 @@ final class Upright {
         double share = working.leadShare();
         double frontShare = both && footing.front().isPresent()
                 ? footing.front().get() == lead ? share : 1 - share : Double.NaN;
-        double rearKnee = problem.base() instanceof Base.Split split
+        double rearKnee = problem.base() instanceof BaseOfSupport.Split split
                 ? working.skeleton.at(split.front().other(), Part.KNEE).getZ()
                         - Segments.KNEE_RADIUS * problem.person().stature()
                 : Double.NaN;

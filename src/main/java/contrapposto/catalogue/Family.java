@@ -47,7 +47,7 @@ public record Family(String id, Stage stage, CapacityGroup group, Works works, S
 
     public enum Sides { EACH, BOTH }
 
-    /** Names a {@code body.Base}; set-up fills in the measures. */
+    /** Names a {@code body.BaseOfSupport}; set-up fills in the measures. */
     public enum BaseKind {
         SPLIT, STAGGERED, LEVEL, STEP, ONE_LEG, HALF_KNEELING, TALL_KNEELING, KNEELING_AT_SUPPORT, ALL_FOURS, PLANK,
         SUPINE, SIDE_LYING, SEATED

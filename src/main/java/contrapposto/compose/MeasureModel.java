@@ -2,7 +2,7 @@ package contrapposto.compose;
 
 import contrapposto.body.Action;
 import contrapposto.body.ArmTask;
-import contrapposto.body.Base;
+import contrapposto.body.BaseOfSupport;
 import contrapposto.body.Load;
 import contrapposto.body.PoseProblem;
 import contrapposto.quantity.Side;
@@ -40,15 +40,15 @@ record MeasureModel(String kind, String value, String side, String other, String
             this(units, implement, new ArrayList<>());
         }
 
-        void base(Base base, Action action) {
+        void base(BaseOfSupport base, Action action) {
             switch (base) {
-                case Base.Split(var front, var stance, var width, var frontRaise, var rearRaise, var onLaces) -> {
+                case BaseOfSupport.Split(var front, var stance, var width, var frontRaise, var rearRaise, var onLaces) -> {
                     length("front-raise", frontRaise, front);
                     length(onLaces ? "rear-laces" : "rear-raise", rearRaise, front.other());
                     length("stance", stance, front);
                     length("width", width, front);
                 }
-                case Base.Staggered(var ahead, var stance, var width, var wedgeFoot, var wedge, var heelUp) -> {
+                case BaseOfSupport.Staggered(var ahead, var stance, var width, var wedgeFoot, var wedge, var heelUp) -> {
                     length("wedge", wedge, wedgeFoot);
                     length(stance > 0 ? "stance" : "overlap", Math.abs(stance), ahead);
                     length("width", width, ahead);
@@ -56,44 +56,44 @@ record MeasureModel(String kind, String value, String side, String other, String
                         word("kickstand", ahead.other());
                     }
                 }
-                case Base.Level(var width, var raise) -> {
+                case BaseOfSupport.Level(var width, var raise) -> {
                     length(action instanceof Action.HeelRise ? "balls-raise" : "feet-raise", raise, Side.LEFT);
                     length("heels", width, Side.LEFT);
                 }
-                case Base.Step(var up, var box, var width) -> {
+                case BaseOfSupport.Step(var up, var box, var width) -> {
                     length("step", box, up);
                     length("width", width, up);
                 }
-                case Base.OneLeg(var standing) -> word("one-leg", standing);
-                case Base.HalfKneeling(var down, var width) -> {
+                case BaseOfSupport.OneLeg(var standing) -> word("one-leg", standing);
+                case BaseOfSupport.HalfKneeling(var down, var width) -> {
                     word("half-kneeling", down);
                     length("knee-width", width, down);
                 }
-                case Base.TallKneeling(var width) -> {
+                case BaseOfSupport.TallKneeling(var width) -> {
                     word("tall-kneeling", Side.LEFT);
                     length("knees", width, Side.LEFT);
                 }
-                case Base.KneelingAtSupport(var height, var width) -> {
+                case BaseOfSupport.KneelingAtSupport(var height, var width) -> {
                     length("kneel-support", height, Side.LEFT);
                     length("knees", width, Side.LEFT);
                 }
-                case Base.AllFours(var width) -> {
+                case BaseOfSupport.AllFours(var width) -> {
                     word("all-fours", Side.LEFT);
                     length("hands-width", width, Side.LEFT);
                 }
-                case Base.Plank(var left, var right, var width, var onKnees) -> {
+                case BaseOfSupport.Plank(var left, var right, var width, var onKnees) -> {
                     plank(left, right, onKnees);
                     length("hands-width", width, Side.LEFT);
                 }
-                case Base.Supine(var raise, var width) -> {
+                case BaseOfSupport.Supine(var raise, var width) -> {
                     length("heels-raise", raise, Side.LEFT);
                     if (raise <= SLIGHT) {
                         word("supine", Side.LEFT);
                     }
                     length("feet-width", width, Side.LEFT);
                 }
-                case Base.SideLying(var below) -> word("side-lying", below);
-                case Base.Seated(var height, var width) -> {
+                case BaseOfSupport.SideLying(var below) -> word("side-lying", below);
+                case BaseOfSupport.Seated(var height, var width) -> {
                     length("seat", height, Side.LEFT);
                     length("feet-width", width, Side.LEFT);
                 }

@@ -1,6 +1,6 @@
 package contrapposto.deliver;
 
-import contrapposto.body.Base;
+import contrapposto.body.BaseOfSupport;
 import contrapposto.body.Joint;
 import contrapposto.body.Pose;
 import contrapposto.body.SolvedPose;
@@ -52,9 +52,9 @@ record SideTree(UnitSystem units, Teller teller) {
         return tree;
     }
 
-    private Map<String, Object> setUp(SetUp setUp, Base base) {
+    private Map<String, Object> setUp(SetUp setUp, BaseOfSupport base) {
         var tree = new LinkedHashMap<String, Object>();
-        if (base instanceof Base.Split) {
+        if (base instanceof BaseOfSupport.Split) {
             centimetres(tree, "front-raise-cm", setUp.frontRaise().metres());
             centimetres(tree, "rear-raise-cm", setUp.rearRaise().metres());
         }

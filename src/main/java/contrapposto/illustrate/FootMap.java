@@ -1,6 +1,6 @@
 package contrapposto.illustrate;
 
-import contrapposto.body.Base;
+import contrapposto.body.BaseOfSupport;
 import contrapposto.body.PoseProblem.Zone;
 import contrapposto.figure.Canvas;
 import contrapposto.figure.Circle;
@@ -229,7 +229,7 @@ public final class FootMap {
     }
 
     /** Whether a base can have a map at all. */
-    static boolean stands(Base base) {
+    static boolean stands(BaseOfSupport base) {
         return FootPlan.arranged(base).isPresent();
     }
 }

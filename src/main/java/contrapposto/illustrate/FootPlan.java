@@ -1,7 +1,7 @@
 package contrapposto.illustrate;
 
 import contrapposto.body.Action;
-import contrapposto.body.Base;
+import contrapposto.body.BaseOfSupport;
 import contrapposto.body.PoseProblem.Zone;
 import contrapposto.catalogue.Family;
 import contrapposto.illustrate.Sole.Pad;
@@ -51,8 +51,8 @@ record FootPlan(Arrangement arrangement, Foot left, Foot right) {
 
     /** Empty where no sole carries, and where the arms work on someone who lies or sits: there the feet only rest. In a walk they change. */
     static Optional<FootPlan> of(SolvedSetUp solved) {
-        Base base = solved.problem().base();
-        boolean resting = base instanceof Base.Supine || base instanceof Base.Seated;
+        BaseOfSupport base = solved.problem().base();
+        boolean resting = base instanceof BaseOfSupport.Supine || base instanceof BaseOfSupport.Seated;
         boolean walks = solved.problem().action() instanceof Action.Walk;
         if (walks || resting && solved.family().works() != Family.Works.LEG) {
             return Optional.empty();
@@ -61,22 +61,22 @@ record FootPlan(Arrangement arrangement, Foot left, Foot right) {
     }
 
     /** The soles' places for a base; empty where no sole carries. */
-    static Optional<Arrangement> arranged(Base base) {
+    static Optional<Arrangement> arranged(BaseOfSupport base) {
         return switch (base) {
-            case Base.Split split -> Optional.of(new Split(split.front(), Optional.empty()));
-            case Base.Staggered staggered -> Optional.of(staggered.stance() > .03
+            case BaseOfSupport.Split split -> Optional.of(new Split(split.front(), Optional.empty()));
+            case BaseOfSupport.Staggered staggered -> Optional.of(staggered.stance() > .03
                     ? new Split(staggered.ahead(), Optional.empty()) : new Overlapping(staggered.ahead()));
-            case Base.Step step -> Optional.of(new Split(step.up(), Optional.empty()));
-            case Base.Level level -> Optional.of(new Level());
-            case Base.OneLeg one -> Optional.of(new Level());
-            case Base.Seated seated -> Optional.of(new Level());
-            case Base.Supine supine -> Optional.of(new Level());
-            case Base.HalfKneeling(var down, var width) -> Optional.of(new Kneeling(down));
-            case Base.TallKneeling kneeling -> Optional.empty();
-            case Base.KneelingAtSupport kneeling -> Optional.empty();
-            case Base.AllFours four -> Optional.empty();
-            case Base.Plank plank -> Optional.empty();
-            case Base.SideLying lying -> Optional.empty();
+            case BaseOfSupport.Step step -> Optional.of(new Split(step.up(), Optional.empty()));
+            case BaseOfSupport.Level level -> Optional.of(new Level());
+            case BaseOfSupport.OneLeg one -> Optional.of(new Level());
+            case BaseOfSupport.Seated seated -> Optional.of(new Level());
+            case BaseOfSupport.Supine supine -> Optional.of(new Level());
+            case BaseOfSupport.HalfKneeling(var down, var width) -> Optional.of(new Kneeling(down));
+            case BaseOfSupport.TallKneeling kneeling -> Optional.empty();
+            case BaseOfSupport.KneelingAtSupport kneeling -> Optional.empty();
+            case BaseOfSupport.AllFours four -> Optional.empty();
+            case BaseOfSupport.Plank plank -> Optional.empty();
+            case BaseOfSupport.SideLying lying -> Optional.empty();
         };
     }
 
@@ -86,7 +86,7 @@ record FootPlan(Arrangement arrangement, Foot left, Foot right) {
     }
 
     private static Foot foot(SolvedSetUp solved, Side side) {
-        Base base = solved.problem().base();
+        BaseOfSupport base = solved.problem().base();
         Touch touch = touch(solved, side);
         Zone zone = solved.problem().pressure().has(side) ? solved.problem().pressure().on(side) : Zone.WHOLE_SOLE;
         List<Pad> most = new ArrayList<>();
@@ -109,7 +109,7 @@ record FootPlan(Arrangement arrangement, Foot left, Foot right) {
             }
         }
         return new Foot(touch, onBox(base, side), onWedge(base, side), most, some, share(solved, side, touch),
-                base instanceof Base.Split split && split.front() != side);
+                base instanceof BaseOfSupport.Split split && split.front() != side);
     }
 
     /** As it is at the working position. */
@@ -121,45 +121,45 @@ record FootPlan(Arrangement arrangement, Foot left, Foot right) {
         return empty ? Touch.LIFTED : rises ? Touch.HEEL_UP : touch;
     }
 
-    private static Touch touch(Base base, Side side) {
+    private static Touch touch(BaseOfSupport base, Side side) {
         return switch (base) {
-            case Base.Split split -> split.front() == side ? Touch.FLAT : Touch.HEEL_UP;
-            case Base.Staggered staggered ->
+            case BaseOfSupport.Split split -> split.front() == side ? Touch.FLAT : Touch.HEEL_UP;
+            case BaseOfSupport.Staggered staggered ->
                     staggered.ahead() != side && staggered.rearHeelUp() ? Touch.HEEL_UP : Touch.FLAT;
-            case Base.OneLeg one -> one.standing() == side ? Touch.FLAT : Touch.LIFTED;
-            case Base.Step step -> step.up() == side ? Touch.FLAT : Touch.HEEL_UP;
-            case Base.Level level -> Touch.FLAT;
-            case Base.Seated seated -> Touch.FLAT;
-            case Base.Supine supine -> Touch.FLAT;
-            case Base.HalfKneeling(var down, var width) -> down == side ? Touch.LIFTED : Touch.FLAT;
-            case Base.TallKneeling kneeling -> Touch.LIFTED;
-            case Base.KneelingAtSupport kneeling -> Touch.LIFTED;
-            case Base.AllFours four -> Touch.LIFTED;
-            case Base.Plank plank -> Touch.HEEL_UP;
-            case Base.SideLying lying -> Touch.LIFTED;
+            case BaseOfSupport.OneLeg one -> one.standing() == side ? Touch.FLAT : Touch.LIFTED;
+            case BaseOfSupport.Step step -> step.up() == side ? Touch.FLAT : Touch.HEEL_UP;
+            case BaseOfSupport.Level level -> Touch.FLAT;
+            case BaseOfSupport.Seated seated -> Touch.FLAT;
+            case BaseOfSupport.Supine supine -> Touch.FLAT;
+            case BaseOfSupport.HalfKneeling(var down, var width) -> down == side ? Touch.LIFTED : Touch.FLAT;
+            case BaseOfSupport.TallKneeling kneeling -> Touch.LIFTED;
+            case BaseOfSupport.KneelingAtSupport kneeling -> Touch.LIFTED;
+            case BaseOfSupport.AllFours four -> Touch.LIFTED;
+            case BaseOfSupport.Plank plank -> Touch.HEEL_UP;
+            case BaseOfSupport.SideLying lying -> Touch.LIFTED;
         };
     }
 
-    private static boolean onBox(Base base, Side side) {
+    private static boolean onBox(BaseOfSupport base, Side side) {
         return switch (base) {
-            case Base.Split split -> (split.front() == side ? split.frontRaise() : split.rearRaise()) > 0;
-            case Base.Step step -> step.up() == side;
-            case Base.Level level -> level.raise() > 0;
-            case Base.Supine supine -> supine.raise() > 0;
-            case Base.Staggered s -> false;
-            case Base.OneLeg s -> false;
-            case Base.Seated s -> false;
-            case Base.HalfKneeling s -> false;
-            case Base.TallKneeling s -> false;
-            case Base.KneelingAtSupport s -> false;
-            case Base.AllFours s -> false;
-            case Base.Plank s -> false;
-            case Base.SideLying s -> false;
+            case BaseOfSupport.Split split -> (split.front() == side ? split.frontRaise() : split.rearRaise()) > 0;
+            case BaseOfSupport.Step step -> step.up() == side;
+            case BaseOfSupport.Level level -> level.raise() > 0;
+            case BaseOfSupport.Supine supine -> supine.raise() > 0;
+            case BaseOfSupport.Staggered s -> false;
+            case BaseOfSupport.OneLeg s -> false;
+            case BaseOfSupport.Seated s -> false;
+            case BaseOfSupport.HalfKneeling s -> false;
+            case BaseOfSupport.TallKneeling s -> false;
+            case BaseOfSupport.KneelingAtSupport s -> false;
+            case BaseOfSupport.AllFours s -> false;
+            case BaseOfSupport.Plank s -> false;
+            case BaseOfSupport.SideLying s -> false;
         };
     }
 
-    private static boolean onWedge(Base base, Side side) {
-        return base instanceof Base.Staggered staggered && staggered.wedge() > 0 && staggered.wedgeFoot() == side;
+    private static boolean onWedge(BaseOfSupport base, Side side) {
+        return base instanceof BaseOfSupport.Staggered staggered && staggered.wedge() > 0 && staggered.wedgeFoot() == side;
     }
 
     private static OptionalDouble share(SolvedSetUp solved, Side side, Touch touch) {

@@ -2,7 +2,7 @@ package contrapposto.illustrate;
 
 import contrapposto.body.Action;
 import contrapposto.body.ArmTask;
-import contrapposto.body.Base;
+import contrapposto.body.BaseOfSupport;
 import contrapposto.body.Joint;
 import contrapposto.body.Load;
 import contrapposto.body.Pose;
@@ -56,25 +56,25 @@ record SetUpWishes(SolvedSetUp solved, boolean symmetric) {
         Side side = problem().working();
         if (problem().load() instanceof Load.InHand(var hand, var mass)) {
             tags.add(new Wish.Tag(hand, On.HAND));
-        } else if (solved.setUp().workingArm().isPresent() || problem().base() instanceof Base.AllFours) {
-            tags.add(new Wish.Tag(side, problem().base() instanceof Base.KneelingAtSupport ? On.ELBOW : On.HAND));
+        } else if (solved.setUp().workingArm().isPresent() || problem().base() instanceof BaseOfSupport.AllFours) {
+            tags.add(new Wish.Tag(side, problem().base() instanceof BaseOfSupport.KneelingAtSupport ? On.ELBOW : On.HAND));
         }
         switch (problem().base()) {
-            case Base.Split b -> feet(tags, b.front());
-            case Base.Staggered b -> feet(tags, b.ahead());
-            case Base.Step b -> feet(tags, b.up());
-            case Base.OneLeg b -> feet(tags, b.standing());
-            case Base.Level b -> { }
-            case Base.HalfKneeling(var down, var width) ->
+            case BaseOfSupport.Split b -> feet(tags, b.front());
+            case BaseOfSupport.Staggered b -> feet(tags, b.ahead());
+            case BaseOfSupport.Step b -> feet(tags, b.up());
+            case BaseOfSupport.OneLeg b -> feet(tags, b.standing());
+            case BaseOfSupport.Level b -> { }
+            case BaseOfSupport.HalfKneeling(var down, var width) ->
                     tags.addAll(List.of(new Wish.Tag(down.other(), On.FOOT), new Wish.Tag(down, On.KNEE)));
-            case Base.Plank b -> hands(tags);
-            case Base.SideLying(var below) ->
+            case BaseOfSupport.Plank b -> hands(tags);
+            case BaseOfSupport.SideLying(var below) ->
                     tags.addAll(List.of(new Wish.Tag(below.other(), On.KNEE), new Wish.Tag(below, On.FOOT)));
-            case Base.AllFours b -> { }
-            case Base.KneelingAtSupport b -> { }
-            case Base.TallKneeling b -> { }
-            case Base.Supine b -> { }
-            case Base.Seated b -> { }
+            case BaseOfSupport.AllFours b -> { }
+            case BaseOfSupport.KneelingAtSupport b -> { }
+            case BaseOfSupport.TallKneeling b -> { }
+            case BaseOfSupport.Supine b -> { }
+            case BaseOfSupport.Seated b -> { }
         }
         return tags;
     }
@@ -123,7 +123,7 @@ record SetUpWishes(SolvedSetUp solved, boolean symmetric) {
 
     /** Front heel to rear toes, where the tape has something to measure. */
     Optional<Wish> stance(Function<Length, String> lengths) {
-        return problem().base() instanceof Base.Split split
+        return problem().base() instanceof BaseOfSupport.Split split
                 ? Optional.of(new Wish.Stance(at(split.front(), Joint.Part.HEEL), at(split.front().other(), Joint.Part.TOE),
                         lengths.apply(Length.ofMetres(split.stance())))) : Optional.empty();
     }
@@ -171,7 +171,7 @@ record SetUpWishes(SolvedSetUp solved, boolean symmetric) {
 
     /** Someone on their side is looked at from the front: there forward and back would read as down and up. */
     private Optional<Wish> seen(Wish alongX) {
-        return problem().base() instanceof Base.SideLying ? Optional.empty() : Optional.of(alongX);
+        return problem().base() instanceof BaseOfSupport.SideLying ? Optional.empty() : Optional.of(alongX);
     }
 
     private Wish toward(Arrow arrow, Vector3D from, Vector3D direction) {
@@ -206,7 +206,7 @@ record SetUpWishes(SolvedSetUp solved, boolean symmetric) {
                     at(side, Joint.Part.KNEE).add(.06, Vector3D.PLUS_K), Vector3D.MINUS_K));
             case Action.Walk a -> Optional.of(new Wish.Move(working().at(Joint.PELVIS),
                     working().at(Joint.PELVIS).add(.4, Vector3D.PLUS_I)));
-            case Action.ArmsMove a -> problem().base() instanceof Base.OneLeg ? way(Joint.of(side.other(), Joint.Part.KNEE)) : arm(side);
+            case Action.ArmsMove a -> problem().base() instanceof BaseOfSupport.OneLeg ? way(Joint.of(side.other(), Joint.Part.KNEE)) : arm(side);
         };
     }
 

@@ -1,7 +1,7 @@
 package contrapposto.illustrate;
 
 import contrapposto.body.Action;
-import contrapposto.body.Base;
+import contrapposto.body.BaseOfSupport;
 import contrapposto.body.Joint;
 import contrapposto.body.Pose;
 import contrapposto.figure.Bounds;
@@ -46,7 +46,7 @@ public final class TurnView {
 
     /** Empty where the trunk does not turn enough, or where the feet stand and have their map. */
     public static Optional<Drawing> of(SolvedSetUp solved, Words words) {
-        boolean feetStand = FootMap.stands(solved.problem().base()) && !(solved.problem().base() instanceof Base.Seated);
+        boolean feetStand = FootMap.stands(solved.problem().base()) && !(solved.problem().base() instanceof BaseOfSupport.Seated);
         return Math.abs(turn(solved)) >= LEAST && !feetStand
                 ? Optional.of((width, height, label) -> drawn(solved, words, width, height, label)) : Optional.empty();
     }

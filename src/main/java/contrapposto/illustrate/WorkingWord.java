@@ -2,7 +2,7 @@ package contrapposto.illustrate;
 
 import contrapposto.body.Action;
 import contrapposto.body.ArmTask;
-import contrapposto.body.Base;
+import contrapposto.body.BaseOfSupport;
 import contrapposto.body.PoseProblem;
 import java.util.Locale;
 
@@ -27,7 +27,7 @@ public enum WorkingWord {
             case Action.PressUp a -> UP;
             case Action.Squeeze(var lift) -> lift > 0 ? UP : SQUEEZE;
             case Action.Walk a -> WALK;
-            case Action.ArmsMove a when problem.base() instanceof Base.OneLeg -> HOLD;
+            case Action.ArmsMove a when problem.base() instanceof BaseOfSupport.OneLeg -> HOLD;
             case Action.ArmsMove a -> of(SetUpWishes.task(problem, problem.working()), turns(a) ? TURN : HOLD);
         };
     }

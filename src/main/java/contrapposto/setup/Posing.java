@@ -2,7 +2,7 @@ package contrapposto.setup;
 
 import contrapposto.body.Action;
 import contrapposto.body.ArmTask;
-import contrapposto.body.Base;
+import contrapposto.body.BaseOfSupport;
 import contrapposto.body.Load;
 import contrapposto.body.PoseProblem;
 import contrapposto.body.PoseProblem.Zone;
@@ -50,27 +50,27 @@ final class Posing {
         return share > 0 ? share * q.stature() : Double.NaN;
     }
 
-    private static Base base(Question q, SetUp s) {
+    private static BaseOfSupport base(Question q, SetUp s) {
         var side = q.side();
         double width = Double.isNaN(s.stanceWidth()) ? 0 : s.stanceWidth();
         var front = s.frontFoot().orElse(side);
         double raise = s.raise().metres();
         return switch (q.family().base()) {
-            case SPLIT -> new Base.Split(front, s.stance(), width, s.frontRaise().metres(), s.rearRaise().metres(),
+            case SPLIT -> new BaseOfSupport.Split(front, s.stance(), width, s.frontRaise().metres(), s.rearRaise().metres(),
                     s.rearRaise().metres() >= Gear.LACES_FROM);
-            case STAGGERED -> new Base.Staggered(front, s.stance(), width, s.wedgeFoot().orElse(side),
+            case STAGGERED -> new BaseOfSupport.Staggered(front, s.stance(), width, s.wedgeFoot().orElse(side),
                     s.heelWedge().metres(), q.family().levers().kickstand() && front == side);
-            case LEVEL -> new Base.Level(width, raise);
-            case STEP -> new Base.Step(below(q) ? side.other() : side, raise, width);
-            case ONE_LEG -> new Base.OneLeg(side);
-            case HALF_KNEELING -> new Base.HalfKneeling(front.other(), width);
-            case TALL_KNEELING -> new Base.TallKneeling(width);
-            case KNEELING_AT_SUPPORT -> new Base.KneelingAtSupport(raise, width);
-            case ALL_FOURS -> new Base.AllFours(width);
-            case PLANK -> new Base.Plank(side == Side.LEFT ? raise : 0, side == Side.RIGHT ? raise : 0, width, false);
-            case SUPINE -> new Base.Supine(raise, width);
-            case SIDE_LYING -> new Base.SideLying(below(q) ? side : side.other());
-            case SEATED -> new Base.Seated(raise, width);
+            case LEVEL -> new BaseOfSupport.Level(width, raise);
+            case STEP -> new BaseOfSupport.Step(below(q) ? side.other() : side, raise, width);
+            case ONE_LEG -> new BaseOfSupport.OneLeg(side);
+            case HALF_KNEELING -> new BaseOfSupport.HalfKneeling(front.other(), width);
+            case TALL_KNEELING -> new BaseOfSupport.TallKneeling(width);
+            case KNEELING_AT_SUPPORT -> new BaseOfSupport.KneelingAtSupport(raise, width);
+            case ALL_FOURS -> new BaseOfSupport.AllFours(width);
+            case PLANK -> new BaseOfSupport.Plank(side == Side.LEFT ? raise : 0, side == Side.RIGHT ? raise : 0, width, false);
+            case SUPINE -> new BaseOfSupport.Supine(raise, width);
+            case SIDE_LYING -> new BaseOfSupport.SideLying(below(q) ? side : side.other());
+            case SEATED -> new BaseOfSupport.Seated(raise, width);
         };
     }
 

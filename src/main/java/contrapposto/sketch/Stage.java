@@ -1,6 +1,6 @@
 package contrapposto.sketch;
 
-import contrapposto.body.Base;
+import contrapposto.body.BaseOfSupport;
 import contrapposto.body.Pose;
 import contrapposto.body.PoseProblem;
 import contrapposto.body.SolvedPose;
@@ -54,7 +54,7 @@ public final class Stage {
 
     /** Lying on the side, all limbs are near. */
     private Set<Sitter.Emphasis> emphasis() {
-        return problem.base() instanceof Base.SideLying ? EnumSet.allOf(Sitter.Emphasis.class)
+        return problem.base() instanceof BaseOfSupport.SideLying ? EnumSet.allOf(Sitter.Emphasis.class)
                 : EnumSet.noneOf(Sitter.Emphasis.class);
     }
 }

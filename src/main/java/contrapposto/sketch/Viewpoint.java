@@ -1,6 +1,6 @@
 package contrapposto.sketch;
 
-import contrapposto.body.Base;
+import contrapposto.body.BaseOfSupport;
 import contrapposto.body.Joint;
 import contrapposto.body.PoseProblem;
 import contrapposto.body.Prop;
@@ -29,7 +29,7 @@ final class Viewpoint {
 
     /** The scene as seen by the camera chosen. */
     static Scene choose(PoseProblem problem, List<Prop> props, Function<Camera, Scene> staging) {
-        if (problem.base() instanceof Base.SideLying) {
+        if (problem.base() instanceof BaseOfSupport.SideLying) {
             return staging.apply(Camera.fromFront(20, 30));
         }
         double elevation = elevation(problem.base());
@@ -56,21 +56,21 @@ final class Viewpoint {
         return props.stream().anyMatch(prop -> prop instanceof Prop.Wall wall && wall.x() > 0);
     }
 
-    private static double elevation(Base base) {
+    private static double elevation(BaseOfSupport base) {
         return switch (base) {
-            case Base.AllFours b -> 12;
-            case Base.Plank b -> 14;
-            case Base.Supine b -> 12;
-            case Base.KneelingAtSupport b -> 12;
-            case Base.SideLying b -> 30;
-            case Base.Split b -> 10;
-            case Base.Staggered b -> 10;
-            case Base.Level b -> 10;
-            case Base.Step b -> 10;
-            case Base.OneLeg b -> 10;
-            case Base.HalfKneeling b -> 10;
-            case Base.TallKneeling b -> 10;
-            case Base.Seated b -> 10;
+            case BaseOfSupport.AllFours b -> 12;
+            case BaseOfSupport.Plank b -> 14;
+            case BaseOfSupport.Supine b -> 12;
+            case BaseOfSupport.KneelingAtSupport b -> 12;
+            case BaseOfSupport.SideLying b -> 30;
+            case BaseOfSupport.Split b -> 10;
+            case BaseOfSupport.Staggered b -> 10;
+            case BaseOfSupport.Level b -> 10;
+            case BaseOfSupport.Step b -> 10;
+            case BaseOfSupport.OneLeg b -> 10;
+            case BaseOfSupport.HalfKneeling b -> 10;
+            case BaseOfSupport.TallKneeling b -> 10;
+            case BaseOfSupport.Seated b -> 10;
         };
     }
 

@@ -47,9 +47,9 @@ class OutsideEngineTest {
             Person person = Person.of(stature, 24 * stature * stature, stature < 1.7 ? Sex.FEMALE : Sex.MALE);
             for (Side side : Side.values()) {
                 for (Problems.Named named : Problems.all(person, side)) {
-                    if (named.problem().base() instanceof Base.Split || named.problem().base() instanceof Base.Staggered
-                            || named.problem().base() instanceof Base.Level || named.problem().base() instanceof Base.Step
-                            || named.problem().base() instanceof Base.OneLeg) {
+                    if (named.problem().base() instanceof BaseOfSupport.Split || named.problem().base() instanceof BaseOfSupport.Staggered
+                            || named.problem().base() instanceof BaseOfSupport.Level || named.problem().base() instanceof BaseOfSupport.Step
+                            || named.problem().base() instanceof BaseOfSupport.OneLeg) {
                         cases.add(new Case(named.name() + " " + side.word() + " " + stature, assertInstanceOf(PoseOutcome.Solved.class,
                                 PoseSolver.solve(named.problem()), named.name()).pose(), person));
                     }

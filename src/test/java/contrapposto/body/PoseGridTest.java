@@ -110,7 +110,7 @@ class PoseGridTest {
     void feet_stand_where_the_base_says() {
         for (Case c : CASES) {
             for (Pose pose : c.poses()) {
-                if (c.problem().base() instanceof Base.Split(var front, var stance, var width, var raise, var rear, var laces)) {
+                if (c.problem().base() instanceof BaseOfSupport.Split(var front, var stance, var width, var raise, var rear, var laces)) {
                     assertEquals(raise, pose.at(Joint.of(front, Part.HEEL)).getZ(), 1e-9, c.name());
                     assertEquals(raise, pose.at(Joint.of(front, Part.BALL)).getZ(), 1e-9, c.name());
                     double toe = pose.at(Joint.of(front.other(), Part.TOE)).getX();
@@ -118,7 +118,7 @@ class PoseGridTest {
                     double rearZ = pose.at(Joint.of(front.other(), laces ? Part.ANKLE : Part.BALL)).getZ();
                     assertEquals(rear + (laces ? 0.025 * c.problem().person().stature() : 0), rearZ, 1e-9, c.name());
                 }
-                if (c.problem().base() instanceof Base.Staggered(var ahead, var stance, var width, var foot, var wedge, var up)) {
+                if (c.problem().base() instanceof BaseOfSupport.Staggered(var ahead, var stance, var width, var foot, var wedge, var up)) {
                     assertEquals(stance, pose.at(Joint.of(ahead, Part.HEEL)).getX() - pose.at(Joint.of(ahead.other(), Part.TOE)).getX(),
                             c.problem().action() instanceof Action.Walk ? 0.02 : 1e-3, c.name());
                     assertEquals(wedge, pose.at(Joint.of(foot, Part.HEEL)).getZ() - pose.at(Joint.of(foot, Part.BALL)).getZ(),
@@ -138,7 +138,7 @@ class PoseGridTest {
                     Vector3D shank = pose.at(Joint.of(side, Part.ANKLE)).subtract(pose.at(Joint.of(side, Part.KNEE)));
                     assertTrue(StrictMath.toDegrees(Vector3D.angle(thigh, shank)) < limits.kneeFlexion() + 0.1, c.name());
                     boolean flat = Math.abs(pose.at(Joint.of(side, Part.HEEL)).getZ() - pose.at(Joint.of(side, Part.BALL)).getZ()) < 1e-6;
-                    if (flat && c.problem().base() instanceof Base.Split) {
+                    if (flat && c.problem().base() instanceof BaseOfSupport.Split) {
                         assertTrue(StrictMath.toDegrees(StrictMath.atan2(-shank.getX(), -shank.getZ())) < limits.ankleDorsiflexion() + 0.1,
                                 c.name());
                     }

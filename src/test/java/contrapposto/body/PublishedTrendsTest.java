@@ -83,7 +83,7 @@ class PublishedTrendsTest {
     }
 
     private static PoseProblem withLean(double lean) {
-        PoseProblem p = Problems.of(PERSON, Side.LEFT, new Base.Level(0.19 * 1.63, 0), new Action.KneeBend(90, 0),
+        PoseProblem p = Problems.of(PERSON, Side.LEFT, new BaseOfSupport.Level(0.19 * 1.63, 0), new Action.KneeBend(90, 0),
                 new ArmTask.AtChest(), new ArmTask.AtChest(), new Load.InBothHands(10));
         return new PoseProblem(p.person(), p.working(), p.limits(), p.base(), p.action(), p.left(), p.right(), p.load(), false,
                 false, p.pressure(), new PoseProblem.Effort(2.8, 2.4, lean, 10));

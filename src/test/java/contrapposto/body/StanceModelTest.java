@@ -51,9 +51,9 @@ class StanceModelTest {
         return cases;
     }
 
-    private static boolean onFeet(Base base) {
-        return base instanceof Base.Split || base instanceof Base.Staggered || base instanceof Base.Level || base instanceof Base.Step
-                || base instanceof Base.OneLeg;
+    private static boolean onFeet(BaseOfSupport base) {
+        return base instanceof BaseOfSupport.Split || base instanceof BaseOfSupport.Staggered || base instanceof BaseOfSupport.Level || base instanceof BaseOfSupport.Step
+                || base instanceof BaseOfSupport.OneLeg;
     }
 
     @Test

@@ -9,7 +9,7 @@ import contrapposto.assess.Rules;
 import contrapposto.assess.Specs;
 import contrapposto.body.Action;
 import contrapposto.body.ArmTask;
-import contrapposto.body.Base;
+import contrapposto.body.BaseOfSupport;
 import contrapposto.body.Joint;
 import contrapposto.body.JointLimits;
 import contrapposto.body.Load;
@@ -89,7 +89,7 @@ public final class Plans {
     }
 
     private static Plan.SidePlan side(Side side, Role role, double frontRaise, double rearRaise, double load) {
-        var base = new Base.Split(side, 0.80, 0.18, frontRaise, rearRaise, false);
+        var base = new BaseOfSupport.Split(side, 0.80, 0.18, frontRaise, rearRaise, false);
         var setUp = setUp(Optional.of(side), Optional.of(side), frontRaise, rearRaise, 0.80, Optional.of(Side.RIGHT), Implement.DUMBBELL);
         var solved = solved("split-squat", side, role, setUp, base, new Load.InHand(Side.RIGHT, load),
                 Optional.of(side == Side.LEFT ? Phase.EARLY_TO_MID : Phase.MID_TO_LATE), side == Side.LEFT ? 0.65 : 0.20);
@@ -99,21 +99,21 @@ public final class Plans {
 
     private static Plan.SidePlan press() {
         var setUp = setUp(Optional.empty(), Optional.of(Side.RIGHT), 0, 0, -0.10, Optional.of(Side.RIGHT), Implement.CABLE);
-        var solved = solved("high-to-low-press", Side.RIGHT, Role.DRIVE, setUp, new Base.Staggered(Side.RIGHT, -0.10, 0.15, Side.LEFT, 0, false),
+        var solved = solved("high-to-low-press", Side.RIGHT, Role.DRIVE, setUp, new BaseOfSupport.Staggered(Side.RIGHT, -0.10, 0.15, Side.LEFT, 0, false),
                 new Load.Cable(Side.RIGHT, 5, 1, 1.65, 1, false, 0), Optional.empty(), 0.5);
         return new Plan.SidePlan(solved, 5, Optional.empty(), doses(1, 10, OptionalDouble.empty(), true), List.of());
     }
 
     private static Plan.SidePlan curl() {
         var setUp = setUp(Optional.empty(), Optional.empty(), 0, 0, Double.NaN, Optional.of(Side.LEFT), Implement.DUMBBELL);
-        var solved = solved("supported-curl", Side.LEFT, Role.LANDING, setUp, new Base.Seated(0.43, 0.3), new Load.InHand(Side.LEFT, 4),
+        var solved = solved("supported-curl", Side.LEFT, Role.LANDING, setUp, new BaseOfSupport.Seated(0.43, 0.3), new Load.InHand(Side.LEFT, 4),
                 Optional.empty(), 0.5);
         return new Plan.SidePlan(solved, 4, Optional.empty(), doses(3, 10, OptionalDouble.of(4), false), List.of());
     }
 
     private static Plan.SidePlan squat() {
         var setUp = setUp(Optional.empty(), Optional.empty(), 0, 0, Double.NaN, Optional.empty(), Implement.BODY_WEIGHT);
-        var solved = solved("goblet-squat", Side.LEFT, Role.BOTH, setUp, new Base.Level(0.22, 0), new Load.None(), Optional.empty(), 0.5);
+        var solved = solved("goblet-squat", Side.LEFT, Role.BOTH, setUp, new BaseOfSupport.Level(0.22, 0), new Load.None(), Optional.empty(), 0.5);
         return new Plan.SidePlan(solved, 0, Optional.empty(), doses(1, 12, OptionalDouble.empty(), false), List.of());
     }
 
@@ -136,7 +136,7 @@ public final class Plans {
                 implement == Implement.CABLE ? 1.0 : Double.NaN, implement, 1);
     }
 
-    private static SolvedSetUp solved(String id, Side side, Role role, SetUp setUp, Base base, Load load, Optional<Phase> phase, double leftShare) {
+    private static SolvedSetUp solved(String id, Side side, Role role, SetUp setUp, BaseOfSupport base, Load load, Optional<Phase> phase, double leftShare) {
         var person = new Person(1.71, 64, Sex.FEMALE, new Segments(0.4, 0.4, 0.07, 0.26, 0.05, 0.19, 0.5, 0.3, 0.3, 0.25, 0.18, 0.17, 0.35));
         var problem = new PoseProblem(person, side, new Sided.Whole<>(JointLimits.COMMON), base, new Action.KneeBend(90, 0.05),
                 new ArmTask.Hang(), new ArmTask.Hang(), load, true, false, new Sided.Whole<>(PoseProblem.Zone.WHOLE_SOLE), Rules.house().legEffort());

@@ -29,7 +29,7 @@ class HardKnocksTest {
     private static final byte[] LARGE = new byte[20_000];
 
     private final FileSystem disk = Jimfs.newFileSystem(Configuration.unix().toBuilder().setBlockSize(512).setMaxSize(60_000).build());
-    private final Path root = disk.getPath("/work/out");
+    private final Path root = disk.getPath("/clinic/out");
 
     @Test
     void when_the_disk_is_full_the_old_files_stay_whole_and_nothing_else_is_left() throws IOException {
@@ -89,7 +89,7 @@ class HardKnocksTest {
     @Test
     void a_link_in_place_of_the_ledger_or_the_manifest_is_not_followed() throws IOException {
         Files.createDirectories(root);
-        Path precious = Files.write(disk.getPath("/work/precious"), OLD);
+        Path precious = Files.write(disk.getPath("/clinic/precious"), OLD);
         Files.createSymbolicLink(root.resolve("manifest.json"), precious);
         assertInstanceOf(Outcome.Refused.class, Manifest.begin(root));
         Files.createSymbolicLink(root.resolve(".made"), precious);

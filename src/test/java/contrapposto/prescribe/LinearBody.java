@@ -41,7 +41,7 @@ final class LinearBody implements Bench {
     public PoseOutcome solve(PoseProblem problem) {
         double load = Demand.mass(problem.load());
         boolean cable = problem.load() instanceof Load.Cable;
-        double front = problem.base() instanceof contrapposto.body.Base.Split split ? split.frontRaise() - 0.35 * split.rearRaise() : 0;
+        double front = problem.base() instanceof contrapposto.body.BaseOfSupport.Split split ? split.frontRaise() - 0.35 * split.rearRaise() : 0;
         double hip = (1 + front) * (110 + 2.3 * load);
         double knee = (1 - 2 * front) * (58 + 1.4 * load);
         var mechanics = new SolvedPose.Mechanics(0, 0, 0.7, 0.5, 12, 90, cable ? 10 : hip, cable ? 10 : knee, 3 * load, 2.5 * load,

@@ -1,7 +1,7 @@
 package contrapposto.prescribe;
 
 import contrapposto.assess.Role;
-import contrapposto.body.Base;
+import contrapposto.body.BaseOfSupport;
 import contrapposto.body.JointLimits;
 import contrapposto.body.Load;
 import contrapposto.body.Person;
@@ -36,7 +36,7 @@ final class SplitSquats {
 
     static PoseProblem problem(Side side, double frontRaise, double rearRaise, Load load) {
         return new PoseProblem(PERSON, side, new Sided.Whole<>(JointLimits.COMMON),
-                new Base.Split(side, 0.5 * STATURE, 0.11 * STATURE, frontRaise, rearRaise, rearRaise > 0.3),
+                new BaseOfSupport.Split(side, 0.5 * STATURE, 0.11 * STATURE, frontRaise, rearRaise, rearRaise > 0.3),
                 FAMILY.action().on(side, STATURE), FAMILY.workingArm().on(Side.LEFT, STATURE),
                 FAMILY.workingArm().on(Side.RIGHT, STATURE), load, false, false, new Sided.Whole<>(Zone.WHOLE_SOLE),
                 CATALOGUE.rules().legEffort());

@@ -96,7 +96,7 @@ class SketchTest {
         Figure figure = Stage.of(posed.problem(), posed.solved(), side).sketch(Shown.WORKING, wishes).drawn(59, 41, 11);
         Vector3D ankle = posed.solved().working().at(Joint.of(side, Joint.Part.ANKLE));
         Vector3D knee = posed.solved().working().at(Joint.of(side, Joint.Part.KNEE));
-        if (posed.problem().base() instanceof contrapposto.body.Base.SideLying) {
+        if (posed.problem().base() instanceof contrapposto.body.BaseOfSupport.SideLying) {
             return;
         }
         double solved = StrictMath.toDegrees(StrictMath.atan2(knee.getX() - ankle.getX(), knee.getZ() - ankle.getZ()));
