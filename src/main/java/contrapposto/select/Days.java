@@ -12,7 +12,8 @@ import java.util.Optional;
 
 /**
  * Spreads the chosen exercises over the training days. Where days are apart, every session does them all. Where an A and a
- * B session fall on neighbouring days, no muscle has hard work in both: of all ways to spread the exercises, the one that
+ * B session fall on neighbouring days, no muscle has hard work in both, and a session that falls on two days running has none
+ * at all: of all ways to spread the exercises, the one that
  * covers the wanted muscles best over the week, then has most sessions, then sessions of most equal length; the first of
  * equals in training order.
  */
@@ -20,6 +21,8 @@ final class Days {
     private final Frame frame;
     private final List<Item> items;
     private final Duty[] now;
+    private final int[] daysOf;
+    private final boolean[] resting;
     private Duty[] best;
     private long bestScore = Long.MIN_VALUE;
 
@@ -28,6 +31,8 @@ final class Days {
         this.items = items;
         this.now = new Duty[items.size()];
         this.best = new Duty[items.size()];
+        this.daysOf = new int[] {frame.daysOf(0), frame.daysOf(1)};
+        this.resting = new boolean[] {frame.touchesItself(0), frame.touchesItself(1)};
     }
 
     /**
@@ -90,7 +95,7 @@ final class Days {
             if (duty.in(1)) {
                 b.addAll(hard);
             }
-            if (a.stream().noneMatch(b::contains)) {
+            if (a.stream().noneMatch(b::contains) && !(resting[0] && !a.isEmpty()) && !(resting[1] && !b.isEmpty())) {
                 now[depth] = duty;
                 decide(depth + 1, a, b);
             }
@@ -109,7 +114,7 @@ final class Days {
     }
 
     private int times(Duty duty) {
-        return (duty.in(0) ? frame.daysOf(0) : 0) + (duty.in(1) ? frame.daysOf(1) : 0);
+        return (duty.in(0) ? daysOf[0] : 0) + (duty.in(1) ? daysOf[1] : 0);
     }
 
     /** Over the weeks of the plan taken together. */

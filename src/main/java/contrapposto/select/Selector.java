@@ -130,9 +130,10 @@ public final class Selector {
                     item.window().first(), item.window().last(), sets.get(item), instead(setUps, item),
                     new WhyThis(setUps, stages).of(item)));
         }
+        var turns = frame.turns();
         var days = new ArrayList<Selection.Day>();
         for (int d = 0; d < frame.days().size(); d++) {
-            int session = d % 2;
+            int session = turns.get(d);
             days.add(new Selection.Day(frame.days().get(d), chosen.stream()
                     .filter(c -> duties.get(order.get(c.number() - 1)).in(session)).map(Selection.Chosen::number).toList()));
         }

@@ -14,6 +14,7 @@ final class Sets {
     private final Frame frame;
     private final List<Item> items;
     private final Map<Item, Duty> duties;
+    private final int[] daysOf;
     private final int[] now;
     private int[] best;
     private int bestWeekly = -1;
@@ -22,6 +23,7 @@ final class Sets {
         this.frame = frame;
         this.items = items;
         this.duties = duties;
+        this.daysOf = new int[] {frame.daysOf(0), frame.daysOf(1)};
         this.now = new int[items.size()];
         this.best = new int[items.size()];
     }
@@ -46,7 +48,7 @@ final class Sets {
             return;
         }
         var item = items.get(depth);
-        int days = (duties.get(item).in(0) ? frame.daysOf(0) : 0) + (duties.get(item).in(1) ? frame.daysOf(1) : 0);
+        int days = (duties.get(item).in(0) ? daysOf[0] : 0) + (duties.get(item).in(1) ? daysOf[1] : 0);
         for (int sets = item.most(); sets >= item.least(); sets--) {
             now[depth] = sets;
             decide(depth + 1, weekly + sets * days);
