@@ -23,6 +23,7 @@ public final class Assessor {
         reasons.add(roles(landing));
         reasons.addAll(agreements.signs(spec.assessment()));
         reasons.addAll(agreements.reasons(compared));
+        reasons.addAll(Bodies.of(spec.client()));
         return new Assessed(spec, landing, Targets.of(role(Side.LEFT, landing), landing),
                 Targets.of(role(Side.RIGHT, landing), landing), compared, Screener.verdict(spec),
                 Screener.cautious(spec), Screener.unanswered(spec), Conditions.restrained(spec), List.copyOf(reasons));

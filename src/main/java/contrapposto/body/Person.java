@@ -1,6 +1,7 @@
 package contrapposto.body;
 
 import contrapposto.quantity.Sex;
+import java.util.Map;
 
 /**
  * The body to solve for.
@@ -19,5 +20,18 @@ public record Person(double stature, double mass, Sex sex, Segments segments, Se
     /** With the default lengths and masses for that stature. */
     public static Person of(double stature, double mass, Sex sex) {
         return new Person(stature, mass, sex, Segments.of(stature, sex));
+    }
+
+    /**
+     * With measured lengths in place of the table's.
+     *
+     * @param measured m
+     */
+    public static Person of(double stature, double mass, Sex sex, SegmentTable table, Map<Segment, Double> measured) {
+        Segments lengths = Segments.of(stature, sex);
+        for (var each : measured.entrySet()) {
+            lengths = lengths.with(each.getKey(), each.getValue());
+        }
+        return new Person(stature, mass, sex, lengths, table);
     }
 }

@@ -1,5 +1,9 @@
 package contrapposto.body;
 
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+
 /**
  * Segment masses as fractions of body mass, and where along a segment its mass centre lies, as a fraction of the
  * distance from the first to the second endpoint in the names below.
@@ -50,6 +54,16 @@ public enum SegmentTable {
         this.shank = new Part(shank, shankAt);
         this.foot = new Part(foot, footAt);
         this.footFromHeel = footFromHeel;
+    }
+
+    /** As a spec writes it, {@code de-leva-female}. */
+    public String word() {
+        return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
+    /** All words, the default first. */
+    public static List<String> words() {
+        return Arrays.stream(values()).map(SegmentTable::word).toList();
     }
 
     /** Of the whole body; 1 but for the rounding of the printed table. */

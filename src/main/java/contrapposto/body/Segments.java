@@ -62,4 +62,41 @@ public record Segments(double thigh, double shank, double ankleHeight, double fo
                 0.108 * stature, crests * SPINES_PER_CRESTS * HIPS_PER_SPINES * stature,
                 (acromions - 2 * ACROMION_TO_JOINT) * stature);
     }
+
+    /** One of the lengths, m. */
+    public double of(Segment segment) {
+        return switch (segment) {
+            case THIGH -> thigh;
+            case SHANK -> shank;
+            case ANKLE_HEIGHT -> ankleHeight;
+            case FOOT -> foot;
+            case TRUNK -> trunk;
+            case NECK_AND_HEAD -> neckHead;
+            case UPPER_ARM -> upperArm;
+            case FOREARM -> forearm;
+            case HAND -> hand;
+            case HIP_SPACING -> hipSpacing;
+            case SHOULDER_SPACING -> shoulderSpacing;
+        };
+    }
+
+    /**
+     * These with one length as it was measured; along the sole, ankle and ball keep their shares of the foot.
+     *
+     * @param metres above 0
+     */
+    public Segments with(Segment segment, double metres) {
+        double[] all = new double[Segment.values().length];
+        for (Segment each : Segment.values()) {
+            all[each.ordinal()] = each == segment ? metres : of(each);
+        }
+        double stretch = all[Segment.FOOT.ordinal()] / foot;
+        return new Segments(all[0], all[1], all[2], all[3], heelToAnkle * stretch, heelToBall * stretch, all[4], all[5],
+                all[6], all[7], all[8], all[9], all[10]);
+    }
+
+    /** Ankle, shank, thigh, trunk, neck and head one above the other, m: the stature itself where all come from the table (C1.25). */
+    public double standing() {
+        return ankleHeight + shank + thigh + trunk + neckHead;
+    }
 }

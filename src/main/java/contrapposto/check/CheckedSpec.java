@@ -1,5 +1,8 @@
 package contrapposto.check;
 
+import contrapposto.body.Person;
+import contrapposto.body.Segment;
+import contrapposto.body.SegmentTable;
 import contrapposto.catalogue.Implement;
 import contrapposto.catalogue.Stage;
 import contrapposto.quantity.Angle;
@@ -10,12 +13,15 @@ import contrapposto.quantity.Side;
 import contrapposto.quantity.UnitSystem;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
 
 /**
  * A spec whose every value has been checked: what all later stages work from.
@@ -34,12 +40,37 @@ public record CheckedSpec(String fileName, String sha256, String title, Client c
      * @param code   empty when only a name is given
      * @param age    on the assessment (or start) date; empty when unknown: adult, with the cautions for 65 and over
      * @param trainingYears of regular resistance training; 0 when not given (beginner)
+     * @param body   which published body, and what was measured of this one
      */
     public record Client(String name, String code, OptionalInt age, Sex sex, Length height, Mass mass,
-                         double trainingYears, String language, UnitSystem units) {
+                         double trainingYears, String language, UnitSystem units, Body body) {
+        /** The body that every pose of this client is solved for. */
+        public Person person() {
+            return Person.of(height.metres(), mass.kilograms(), sex, body.table(), body.metres());
+        }
+
         /** What footers and file names call the plan: the code if there is one, else the name. */
         public String label() {
             return code.isEmpty() ? name : code;
+        }
+    }
+
+    /**
+     * @param table    masses and mass centres
+     * @param measured lengths that hold in place of the table's share of stature, in the order of {@link Segment}
+     */
+    public record Body(SegmentTable table, SortedMap<Segment, Length> measured) {
+        /** Winter's masses, all lengths from stature. */
+        public static final Body FROM_STATURE = new Body(SegmentTable.WINTER, new TreeMap<>());
+
+        public Body {
+            measured = Collections.unmodifiableSortedMap(new TreeMap<>(measured));
+        }
+
+        private SortedMap<Segment, Double> metres() {
+            var metres = new TreeMap<Segment, Double>();
+            measured.forEach((segment, length) -> metres.put(segment, length.metres()));
+            return metres;
         }
     }
 

@@ -99,7 +99,8 @@ final class ClientSection {
                 Length.ofMetres(client.amount("height").orElseThrow().standard()),
                 Mass.ofKilograms(client.amount("mass").orElseThrow().standard()),
                 client.number("training-years").orElse(0.0), client.text("language").orElse("en"),
-                client.text("units").map(ClientSection::upper).map(UnitSystem::valueOf).orElse(UnitSystem.METRIC));
+                client.text("units").map(ClientSection::upper).map(UnitSystem::valueOf).orElse(UnitSystem.METRIC),
+                BodySection.body(client));
     }
 
     static Practice practice(Written.Fields spec) {

@@ -74,13 +74,14 @@ public final class ProgramKeys {
                 optional("age", number(LEAST_AGE, MOST_AGE, true, "check the age, in years"), "in years, on the day of the assessment",
                         "unknown: an adult, with the cautions for 65 and over"),
                 optional("born", DAY, "date of birth, instead of the age"),
-                optional("sex", words("female", "male", "unstated"), "chooses the segment table", "unstated"),
+                optional("sex", words("female", "male", "unstated"), "for the breadths between hips and between shoulders", "unstated"),
                 required("height", length(1.20, 2.30, "the body tables are for adults; " + CHECK_UNIT), "standing height, such as 171 cm or 5 ft 7 in"),
                 required("mass", mass(30, 300), "body mass, such as 64 kg or 141 lb"),
                 optional("training-years", number(0, 80, false, "give years, such as `0.5`"),
                         "years of regular resistance training", "0"),
                 optional("language", words("en", "es", "de"), "of the handout", "en"),
-                optional("units", words("metric", "us"), "what the handout prints", "metric")),
+                optional("units", words("metric", "us"), "what the handout prints", "metric"),
+                optional("segments", BodySection.keys(), "the body's lengths and masses, where the tables' are not wanted", "all from height and mass")),
                 List.of(new Value.Between.AtLeastOne(List.of("name", "code")), new Value.Between.NotBoth("age", "born")));
     }
 

@@ -17,7 +17,8 @@ final class Rules {
 
     static List<Rule> inOrder() {
         return List.of(ClientSection::hasNameOrCode, ClientSection::saysAgeOnce, ClientSection::wasBornBefore,
-                ClientSection::hasLikelyBody, ClientSection::trainedWithinLife,
+                ClientSection::hasLikelyBody, BodySection::segmentsFitTheHeight,
+                BodySection::segmentsAddUp, ClientSection::trainedWithinLife,
                 AssessmentSection::measuresInTheirUnit, AssessmentSection::measuresOnce, AssessmentSection::testsBeforeStart,
                 AssessmentSection::testsNearTheLimit,
                 SafetySection::restrictionsStillHold,

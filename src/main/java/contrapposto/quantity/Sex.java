@@ -1,4 +1,4 @@
 package contrapposto.quantity;
 
-/** Chooses the segment table; {@link #UNSTATED} uses the table that is common to both. */
+/** Chooses the breadths between hip and between shoulder joints; {@link #UNSTATED} takes the mean of both. */
 public enum Sex { FEMALE, MALE, UNSTATED }

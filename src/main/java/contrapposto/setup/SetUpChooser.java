@@ -4,12 +4,10 @@ import contrapposto.assess.Assessed;
 import contrapposto.assess.Assessed.Target;
 import contrapposto.assess.Reason;
 import contrapposto.assess.Role;
-import contrapposto.body.Person;
 import contrapposto.body.PoseOutcome;
 import contrapposto.body.PoseProblem;
 import contrapposto.body.PoseProblem.Zone;
 import contrapposto.body.PoseSolver;
-import contrapposto.body.Segments;
 import contrapposto.catalogue.Catalogue;
 import contrapposto.catalogue.Family;
 import contrapposto.catalogue.Phase;
@@ -102,10 +100,7 @@ public final class SetUpChooser {
     }
 
     private static Question question(Assessed assessed, Catalogue catalogue, Family family, Side side) {
-        var client = assessed.spec().client();
-        var person = new Person(client.height().metres(), client.mass().kilograms(), client.sex(),
-                Segments.of(client.height().metres(), client.sex()));
-        return new Question(assessed, catalogue.rules(), family, side, target(assessed, family, side), person,
+        return new Question(assessed, catalogue.rules(), family, side, target(assessed, family, side), assessed.spec().client().person(),
                 Restraints.of(assessed), assessed.spec().equipment(), assessed.spec().choices().setup()
                 .getOrDefault(family.id(), Map.of()).getOrDefault(side, SetUpWish.NONE));
     }

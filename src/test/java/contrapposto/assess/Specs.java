@@ -130,7 +130,7 @@ public record Specs(Turned turned, OptionalInt age, double trainingYears, Map<St
     public CheckedSpec spec() {
         return new CheckedSpec("example", "0".repeat(64), "Example",
                 new CheckedSpec.Client("Invented Example", "", age, Sex.FEMALE, Length.ofCentimetres(171),
-                        Mass.ofKilograms(64), trainingYears, "en", UnitSystem.METRIC),
+                        Mass.ofKilograms(64), trainingYears, "en", UnitSystem.METRIC, CheckedSpec.Body.FROM_STATURE),
                 new CheckedSpec.Practice("", "", "", "", "", ""),
                 new CheckedSpec.Assessment(LocalDate.of(2026, 3, 2), turned, CheckedSpec.Degree.CLEAR,
                         Optional.empty(), Optional.empty(), measures, tests),

@@ -58,4 +58,67 @@ class SegmentTableTest {
         assertEquals(0.2368 - 0.022, man.shoulderSpacing(), 1e-9);
         assertEquals(0.2244 - 0.022, woman.shoulderSpacing(), 1e-9);
     }
+
+    /** Joint to joint, men (reference C5.6, from C4): what de Leva measured, beside the shares of stature that are used here. */
+    @Test
+    void de_leva_lengths_over_stature_are_the_printed_shares() {
+        assertEquals(0.1618, 281.7 / 1741, 5e-5);
+        assertEquals(0.2425, 422.2 / 1741, 5e-5);
+        assertEquals(0.2529, 440.3 / 1741, 5e-5);
+        Segments man = Segments.of(1, Sex.MALE);
+        assertEquals(0.2425, man.thigh(), 0.005, "thigh of Drillis and Contini, 0.245");
+        assertEquals(0.2529, man.shank(), 0.008, "shank of Drillis and Contini, 0.246: from the condyle, not the joint centre");
+    }
+
+    /**
+     * Trunk masses: upper, middle and lower add up to the trunk (C5.3, de Leva 1996, Table 4), and the trunk here is that sum.
+     */
+    @Test
+    void de_leva_trunk_is_the_sum_of_its_three_parts() {
+        assertEquals(0.1596 + 0.1633 + 0.1117, SegmentTable.DE_LEVA_MALE.trunk.mass(), 1e-9);
+        assertEquals(0.1545 + 0.1465 + 0.1247, SegmentTable.DE_LEVA_FEMALE.trunk.mass(), 1e-9);
+    }
+
+    /**
+     * Every row of de Leva's Table 4 that is used, men then women (C4, C5): mass and centre as printed, from the proximal end.
+     * Trunk 3 runs from the middle of the shoulders to the middle of the hips, so its centre is turned round here.
+     */
+    @Test
+    void de_leva_rows_are_as_printed() {
+        assertRows(SegmentTable.DE_LEVA_MALE, new double[][] {{0.4346, 1 - 0.4310}, {0.0271, 0.5772}, {0.0162, 0.4574}, {0.0061, 0.3624},
+            {0.1416, 0.4095}, {0.0433, 0.4395}, {0.0137, 0.4415}});
+        assertRows(SegmentTable.DE_LEVA_FEMALE, new double[][] {{0.4257, 1 - 0.3782}, {0.0255, 0.5754}, {0.0138, 0.4559}, {0.0056, 0.3427},
+            {0.1478, 0.3612}, {0.0481, 0.4352}, {0.0129, 0.4014}});
+    }
+
+    private static void assertRows(SegmentTable table, double[][] rows) {
+        var parts = java.util.List.of(table.trunk, table.upperArm, table.forearm, table.hand, table.thigh, table.shank, table.foot);
+        for (int i = 0; i < rows.length; i++) {
+            assertEquals(rows[i][0], parts.get(i).mass(), 1e-9);
+            assertEquals(rows[i][1], parts.get(i).centre(), 1e-9);
+        }
+    }
+
+    /** The knee's height is 0.285 H, the shank 0.246 H; shoulders are narrower than Drillis' 0.259 H (J5, C1.4, C1.5, C1.15, C6.8). */
+    @ParameterizedTest
+    @EnumSource(Sex.class)
+    void knee_height_is_no_shank_and_shoulders_are_not_drillis_breadth(Sex sex) {
+        Segments s = Segments.of(1, sex);
+        assertEquals(0.285, s.shank() + s.ankleHeight(), 1e-12);
+        assertEquals(0.530, s.shank() + s.ankleHeight() + s.thigh(), 1e-12);
+        assertEquals(true, s.shoulderSpacing() < 0.2368 && s.shoulderSpacing() < 0.259);
+    }
+
+    @ParameterizedTest
+    @EnumSource(Segment.class)
+    void a_measured_length_replaces_its_own_and_no_other(Segment measured) {
+        Segments table = Segments.of(1.71, Sex.FEMALE);
+        Segments own = table.with(measured, 1.1 * table.of(measured));
+        for (Segment each : Segment.values()) {
+            assertEquals(table.of(each) * (each == measured ? 1.1 : 1), own.of(each), 1e-12, each::word);
+        }
+        double stretch = measured == Segment.FOOT ? 1.1 : 1;
+        assertEquals(table.heelToBall() * stretch, own.heelToBall(), 1e-12);
+        assertEquals(table.heelToAnkle() * stretch, own.heelToAnkle(), 1e-12);
+    }
 }

@@ -89,7 +89,7 @@ public final class GeneratedPlans {
         String name = List.of("Li", "Invented Example", LONGEST).get(random.nextInt(3));
         var client = new CheckedSpec.Client(name, random.nextInt(3) == 0 ? "LONG-CODE_of.forty.letters-and-digits-01" : "", spec.client().age(),
                 spec.client().sex(), spec.client().height(), spec.client().mass(), spec.client().trainingYears(), "en",
-                random.nextInt(3) == 0 ? UnitSystem.US : UnitSystem.METRIC);
+                random.nextInt(3) == 0 ? UnitSystem.US : UnitSystem.METRIC, spec.client().body());
         var practice = random.nextBoolean() ? spec.practice() : new CheckedSpec.Practice("Invented Practice for Strength by the River",
                 "Dr A. Example-Longname", "+00 555 0100 or desk@practice.example", "112",
                 "invented degree in the science of movement, licensed for the whole of an invented county, first aid renewed each spring",

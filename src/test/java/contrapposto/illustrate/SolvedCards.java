@@ -51,7 +51,7 @@ public final class SolvedCards {
         Client c = s.client();
         Equipment e = s.equipment();
         return new CheckedSpec(s.fileName(), s.sha256(), s.title(), new Client(c.name(), c.code(), c.age(), c.sex(),
-                Length.ofMetres(stature), Mass.ofKilograms(22.5 * stature * stature), 4, c.language(), c.units()), s.practice(),
+                Length.ofMetres(stature), Mass.ofKilograms(22.5 * stature * stature), 4, c.language(), c.units(), c.body()), s.practice(),
                 s.assessment(), s.screening(), s.clearance(), s.restrictions(), new Equipment(e.dumbbells(), e.singleDumbbells(),
                 e.kettlebells(), e.bars(), e.cable(), e.boxes(), e.bench(), e.wedges(), ALSO), s.schedule(), s.aims(),
                 s.choices(), s.handout());

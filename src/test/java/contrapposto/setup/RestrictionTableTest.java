@@ -6,8 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import contrapposto.assess.Assessed;
 import contrapposto.assess.Assessor;
 import contrapposto.assess.Specs;
-import contrapposto.body.Person;
-import contrapposto.body.Segments;
 import contrapposto.catalogue.Catalogue;
 import contrapposto.catalogue.CatalogueReader;
 import contrapposto.catalogue.Family;
@@ -39,9 +37,7 @@ class RestrictionTableTest {
     }
 
     private static Question question(Assessed assessed, Family family, Side side) {
-        var client = assessed.spec().client();
-        var person = new Person(client.height().metres(), client.mass().kilograms(), client.sex(),
-                Segments.of(client.height().metres(), client.sex()));
+        var person = assessed.spec().client().person();
         return new Question(assessed, CATALOGUE.rules(), family, side, assessed.target(side), person, Restraints.of(assessed),
                 assessed.spec().equipment(), SetUpWish.NONE);
     }
