@@ -37,7 +37,8 @@ class SchemaVerdictTest {
     /** Of the text itself: there the parser of the editor speaks before a schema is asked. */
     private static final String TEXT = "yaml-";
     /** Compare two values, or one with the calendar or the catalogue: draft 2020-12 has no words for it. */
-    private static final Set<String> BETWEEN_VALUES = Set.of("born-later", "from-above-to", "impossible-age", "include-and-exclude", "measure-unit",
+    private static final Set<String> BETWEEN_VALUES = Set.of("born-later", "from-above-to", "impossible-age", "impossible-segment",
+            "include-and-exclude", "measure-unit",
             "measured-twice", "odd-plates", "repeated", "start-before-assessment", "step-misses-end", "test-after-start", "too-many-weights",
             "trained-longer-than-alive", "unknown-exercise", "until-over");
     /** Numbers with a unit, days and blood pressures outside their limits; a schema bounds plain numbers only. */
