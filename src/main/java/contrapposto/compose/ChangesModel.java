@@ -30,7 +30,7 @@ record ChangesModel(String title, String who, String practice, String began, Str
     /** @param name empty where it is about a whole day */
     record Alarm(String why, Optional<String> name, Optional<String> side, String week, String day, String pain) { }
 
-    record Balance(String name, Optional<String> before, String now, String weaker) { }
+    record Balance(String name, Optional<String> before, String now, Optional<String> weaker) { }
 
     record Measure(String what, Optional<String> left, Optional<String> right, String leftNow, String rightNow) { }
 
@@ -45,7 +45,7 @@ record ChangesModel(String title, String who, String practice, String began, Str
                 review.sides().stream().map(side -> row(words, side)).toList(),
                 review.alarms().stream().map(alarm -> alarm(words, alarm)).toList(), Values.word(Review.EQUATION),
                 review.balances().stream().map(b -> new Balance(words.name(b.exercise()), known(b.before(), units::percentOf),
-                        units.percentOf(b.now()), b.weaker().word())).toList(),
+                        units.percentOf(b.now()), b.weaker().map(Side::word))).toList(),
                 review.measures().stream().map(m -> new Measure(words.word(m.now().what().replace(' ', '-')), m.before().map(b -> units.measured(b.left(), b.unit())),
                         m.before().map(b -> units.measured(b.right(), b.unit())), units.measured(m.now().left(), m.now().unit()),
                         units.measured(m.now().right(), m.now().unit()))).toList(),

@@ -91,6 +91,7 @@ public final class Prescriber {
             var warnings = new ArrayList<>(fit.said());
             warnings.addAll(draft.warnings());
             warnings.addAll(Volume.warnings(volume, rules.weeklySets()));
+            Frequency.warning(assessed.spec()).ifPresent(warnings::add);
             var leftOut = new LinkedHashMap<>(selection.leftOut());
             draft.exercises().stream().filter(exercise -> !kept.contains(exercise.number())).forEach(exercise -> leftOut.put(
                     exercise.id(), List.of(Reason.of("minutes", Said.of("minutes/no-day"), Source.SOLVED))));

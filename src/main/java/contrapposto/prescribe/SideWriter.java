@@ -80,10 +80,15 @@ final class SideWriter {
 
     private Frame frame(SolvedSetUp solved, ToIntFunction<Week> sets) {
         var dose = solved.family().dose();
-        boolean heavy = longRest && legGroup(solved) && !assessed.spec().aims().isEmpty()
-                && assessed.spec().aims().getFirst() == Aim.STRENGTH;
+        boolean heavy = longRest && legGroup(solved) && (older() || !assessed.spec().aims().isEmpty()
+                && assessed.spec().aims().getFirst() == Aim.STRENGTH);
         return new Frame(dose, sets, heavy ? Math.max(HEAVY_REST, dose.rest()) : dose.rest(), curve, rules.progression(),
                 assessed.verdict().limits().contains(Limit.SLOWER_PROGRESSION));
+    }
+
+    /** From 65 on the position stand for older adults rests two minutes between sets (NSCA 2019, B3.18). */
+    private boolean older() {
+        return assessed.spec().client().age().orElse(0) >= 65;
     }
 
     private Optional<SidePlan> weighed(SolvedSetUp solved, Demand demand, Strength strength, Frame frame, List<Week> weeks,
@@ -158,9 +163,10 @@ final class SideWriter {
         return new Reason("sets", Said.of("sets").count("sets", sets), Source.PUBLISHED, "B1.5: ACSM 2009; B2.2: ACSM 2026");
     }
 
-    private static Reason restReason(SolvedSetUp solved, Frame frame) {
+    private Reason restReason(SolvedSetUp solved, Frame frame) {
         return frame.rest() > solved.family().dose().rest()
-                ? new Reason("rest", Said.of("rest/heavy").count("rest", frame.rest()), Source.PUBLISHED, "B1.6: ACSM 2009")
+                ? older() ? new Reason("rest", Said.of("rest/older").count("rest", frame.rest()), Source.PUBLISHED, "B3.18: Fragala et al. 2019")
+                : new Reason("rest", Said.of("rest/heavy").count("rest", frame.rest()), Source.PUBLISHED, "B1.6: ACSM 2009")
                 : new Reason("rest", Said.of("rest/assistance").count("rest", frame.rest()), Source.PUBLISHED, "B1.7: ACSM 2009");
     }
 

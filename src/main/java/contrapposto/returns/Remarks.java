@@ -33,9 +33,10 @@ final class Remarks {
         lines.add("Read it, change what you know better, ask the screening questions again, then build it.");
         review.alarms().forEach(alarm -> lines.add("FOR THE COACH: " + of(alarm)));
         review.sides().forEach(side -> lines.add(name(side.exercise(), side.side()) + ": " + decision(side)));
-        review.balances().forEach(balance -> lines.add(String.format(Locale.ROOT, "%s, %s: %.0f%s, %s weaker", balance.exercise(),
+        review.balances().forEach(balance -> lines.add(String.format(Locale.ROOT, "%s, %s: %.0f%s, %s", balance.exercise(),
                 Review.EQUATION.words(), balance.now(), balance.before().isPresent()
-                        ? String.format(Locale.ROOT, " (before: %.0f)", balance.before().getAsDouble()) : "", balance.weaker().word())));
+                        ? String.format(Locale.ROOT, " (before: %.0f)", balance.before().getAsDouble()) : "",
+                balance.weaker().map(side -> side.word() + " weaker").orElse("no farther apart than healthy sides"))));
         return lines.stream().map(line -> NextSpec.HEAD + line).toList();
     }
 

@@ -26,6 +26,9 @@ public record Review(Plan plan, List<SideReview> sides, List<Balance> balances, 
     /** Which of the equations in print every symmetry number here is by. */
     public static final Symmetry EQUATION = Symmetry.LIMB_SYMMETRY_INDEX;
 
+    /** How far apart healthy sides are, percent: knee extensors 4.9 to 5.8 (Baroni et al. 2016, B4.12), rounded up. */
+    static final double USUAL_DIFFERENCE = 6;
+
     public enum Decision { UP, HOLD, BACK_OFF, SWAP }
 
     /** Why a decision was taken: the first that holds, in this order. */
@@ -88,8 +91,19 @@ public record Review(Plan plan, List<SideReview> sides, List<Balance> balances, 
         }
     }
 
-    /** Left against right, percent by {@link Review#EQUATION}. @param weaker the weaker side now */
-    public record Balance(String exercise, OptionalDouble before, double now, Side weaker) { }
+    /**
+     * Left against right, percent by {@link Review#EQUATION}.
+     *
+     * @param weaker the weaker side now; empty where the sides are no farther apart than {@link Review#USUAL_DIFFERENCE}
+     */
+    public record Balance(String exercise, OptionalDouble before, double now, Optional<Side> weaker) {
+        /** @param left capacity, as {@code right}, more than 0 */
+        static Balance of(String exercise, OptionalDouble before, double left, double right) {
+            double now = EQUATION.of(left, right);
+            return new Balance(exercise, before, now, 100 - now <= USUAL_DIFFERENCE ? Optional.empty()
+                    : Optional.of(left < right ? Side.LEFT : Side.RIGHT));
+        }
+    }
 
     /** @param exercise empty where it is about a whole day; {@code pain} 0 where it is about another thing */
     public record Alarm(Why why, Optional<String> exercise, Optional<Side> side, int week, DayOfWeek day, int pain) { }

@@ -213,7 +213,7 @@ public final class Reviewer {
                         double r = right.now().get().capacity();
                         var before = left.before().isPresent() && right.before().isPresent() ? OptionalDouble.of(Review.EQUATION.of(
                                 left.before().get().capacity(), right.before().get().capacity())) : OptionalDouble.empty();
-                        balances.add(new Balance(left.exercise(), before, Review.EQUATION.of(l, r), l <= r ? Side.LEFT : Side.RIGHT));
+                        balances.add(Balance.of(left.exercise(), before, l, r));
                     });
         }
         return List.copyOf(balances);

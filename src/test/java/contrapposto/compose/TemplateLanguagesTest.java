@@ -1,6 +1,7 @@
 package contrapposto.compose;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import contrapposto.check.CheckedSpec.Edition;
 import contrapposto.check.CheckedSpec.Paper;
@@ -20,6 +21,7 @@ import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * Every language has every template, and its templates write the same elements with the same attributes in the same order
@@ -92,6 +94,16 @@ class TemplateLanguagesTest {
     private static List<String> names(String language) throws IOException {
         try (var files = Files.list(FOLDER.resolve(language))) {
             return files.map(f -> f.getFileName().toString()).sorted().toList();
+        }
+    }
+
+    /** B4.3 (Wellsandt et al. 2017), B4.9 (nine equations), B4.12 (Baroni et al. 2016): what stands under left against right. */
+    @ParameterizedTest
+    @ValueSource(strings = {"en", "es", "de"})
+    void the_page_on_what_changed_says_what_an_index_hides(String language) throws IOException {
+        var text = Files.readString(FOLDER.resolve(language).resolve("changes.ftlx"));
+        for (var source : List.of("Wellsandt et al. 2017", "Baroni et al. 2016", "<@equation word=changes.equation/>")) {
+            assertTrue(text.contains(source), language + " " + source);
         }
     }
 }

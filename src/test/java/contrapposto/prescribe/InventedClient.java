@@ -3,11 +3,13 @@ package contrapposto.prescribe;
 import contrapposto.quantity.Side;
 import java.util.Map;
 import java.util.Random;
+import java.util.SplittableRandom;
 import java.util.TreeMap;
 
 /**
  * A client who does not exist: how strong each side truly is, how that grows, how often they can truly lift a share of it,
- * and how badly they judge it. Capacity as {@link Gauge} has it; every number drawn from a seed.
+ * and how badly they judge it. Capacity as {@link Gauge} has it; every number drawn from a seed, which is mixed first: {@link
+ * Random} alone begins nearly alike on neighbouring seeds, and so would neighbouring clients.
  */
 final class InventedClient {
     private static final double DAY = 0.03;
@@ -23,7 +25,7 @@ final class InventedClient {
     private final double optimism;
 
     InventedClient(long seed) {
-        chance = new Random(seed);
+        chance = new Random(new SplittableRandom(seed).nextLong());
         endurance = 30 * StrictMath.exp(0.25 * chance.nextGaussian());
         growth = Math.max(0, 0.006 + 0.004 * chance.nextGaussian());
         optimism = 0.5 * chance.nextGaussian();

@@ -14,6 +14,7 @@ import contrapposto.returns.Review.Why;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.IntFunction;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
@@ -143,5 +144,14 @@ class ReviewerTest {
         assertEquals(List.of(), review.balances(), "no test of either side stands in this spec");
         assertEquals(80, Review.EQUATION.of(80, 100), 1e-9);
         assertTrue(Review.EQUATION.words().contains("100 ×"));
+    }
+
+    /** Baroni et al. 2016 (B4.12): knee extensors of healthy people differ by 4.9 to 5.8 %. */
+    @Test
+    void a_difference_that_healthy_sides_show_makes_no_side_the_weaker() {
+        assertEquals(Optional.empty(), Review.Balance.of("split-squat", OptionalDouble.empty(), 100 - 4.9, 100).weaker());
+        assertEquals(Optional.empty(), Review.Balance.of("split-squat", OptionalDouble.empty(), 100, 100 - 5.8).weaker());
+        assertEquals(Optional.of(Side.LEFT), Review.Balance.of("split-squat", OptionalDouble.empty(), 93, 100).weaker());
+        assertEquals(Optional.of(Side.RIGHT), Review.Balance.of("split-squat", OptionalDouble.empty(), 100, 80).weaker());
     }
 }
