@@ -17,6 +17,8 @@ import picocli.CommandLine.Option;
 
 /** The catalogue and the house rules a command works with: ours, or a practice's own over them. */
 final class House {
+    private static final int MOST_BYTES = 40_000_000;
+
     @Option(names = "--catalogue", paramLabel = "DIR", description = "Lay the exercise families of this folder over ours.")
     private Optional<Path> catalogue = Optional.empty();
 
@@ -43,10 +45,19 @@ final class House {
         return Files.isDirectory(folder) ? CatalogueReader.withFolder(folder, rules) : unreadable(given, "is no folder");
     }
 
-    /** The bytes of a file; refused with one notice when it cannot be read. */
+    /** The bytes of a file; refused with one notice when it cannot be read, or is larger than any file of its kind has a reason to be. */
     static Outcome<byte[]> bytes(Path given, Path file) {
+        return bytes(given, file, MOST_BYTES);
+    }
+
+    /** The bytes of a file of at most so many; a larger one is not read at all. */
+    static Outcome<byte[]> bytes(Path given, Path file, int most) {
         try {
-            return Files.isRegularFile(file) ? Outcome.done(Files.readAllBytes(file)) : unreadable(given, Files.exists(file) ? "is no file" : "is not there");
+            if (!Files.isRegularFile(file)) {
+                return unreadable(given, Files.isDirectory(file) ? "is a folder that cannot be looked into" : Files.exists(file) ? "is no file" : "is not there");
+            }
+            return Files.size(file) <= most ? Outcome.done(Files.readAllBytes(file)) : new Outcome.Refused<>(List.of(Notice.error("cannot-read", Span.whole(given.toString()),
+                    "`" + given + "` has " + Files.size(file) + " bytes, but the limit is " + most, "see whether it is the file you mean; make two of a long roster")));
         } catch (IOException e) {
             return unreadable(given, "cannot be read");
         }

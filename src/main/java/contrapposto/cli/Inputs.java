@@ -6,8 +6,6 @@ import contrapposto.check.Checks;
 import contrapposto.check.Pack;
 import contrapposto.check.Roster;
 import contrapposto.notice.Outcome;
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
@@ -24,8 +22,10 @@ import java.util.stream.Stream;
  * checked one by one, as they are asked for, so that any number of them takes no more memory than a few.
  */
 final class Inputs implements Iterable<Inputs.Input> {
-    /** Lies among the demo specs, but is none. */
-    private static final String HOUSE_RULES = "house-rules.yaml";
+    /** A hundred thousand rows, more or less. */
+    private static final int MOST_ROSTER_BYTES = 16_000_000;
+    /** What is larger is not read; what is smaller and still too large the reader of YAML refuses. */
+    private static final int MOST_SPEC_BYTES = 4_000_000;
 
     private final List<Source> sources;
 
@@ -47,15 +47,15 @@ final class Inputs implements Iterable<Inputs.Input> {
      * @param count  how many specs it gives
      * @param pack   what a pack's index page is made of
      */
-    private record Source(boolean there, int count, Iterable<Input> inputs, Optional<Pack> pack) {
+    private record Source(boolean there, int count, Iterable<Input> inputs, Optional<Packed> pack) {
         static Source of(boolean there, Input one) {
             return new Source(there, 1, List.of(one), Optional.empty());
         }
     }
 
-    /** Everything named, in the order given; what lies in a folder by name. */
+    /** Everything named, in the order given; what lies in a folder as {@link SpecFolder} finds it. */
     static Inputs of(List<Path> given, Streams streams, Catalogue catalogue) {
-        return new Inputs(given.stream().flatMap(path -> files(path, streams)).map(path -> source(path, streams, catalogue)).toList());
+        return new Inputs(given.stream().flatMap(path -> Files.isDirectory(streams.path(path)) ? SpecFolder.files(path, streams).stream() : Stream.of(path)).map(path -> source(path, streams, catalogue)).toList());
     }
 
     /** The first spec that {@code given} holds. */
@@ -80,8 +80,16 @@ final class Inputs implements Iterable<Inputs.Input> {
         return sources.stream().mapToInt(Source::count).sum();
     }
 
-    List<Pack> packs() {
+    /** The packs among what was named, in order. */
+    List<Packed> packs() {
         return sources.stream().flatMap(source -> source.pack().stream()).toList();
+    }
+
+    /** A pack and its file as the user named it; its inputs are called {@code file:number}. */
+    record Packed(Path file, Pack pack) {
+        String inputOf(Pack.Sheet sheet) {
+            return file + ":" + sheet.number();
+        }
     }
 
     @Override
@@ -108,27 +116,10 @@ final class Inputs implements Iterable<Inputs.Input> {
         };
     }
 
-    private static Stream<Path> files(Path given, Streams streams) {
-        Path place = streams.path(given);
-        if (!Files.isDirectory(place)) {
-            return Stream.of(given);
-        }
-        try (var found = Files.list(place)) {
-            return found.map(f -> f.getFileName().toString()).filter(Inputs::isSpec).sorted().toList().stream().map(given::resolve);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
-    }
-
-    private static boolean isSpec(String name) {
-        String lower = name.toLowerCase(Locale.ROOT);
-        return (lower.endsWith(".yaml") || lower.endsWith(".yml")) && !lower.equals(HOUSE_RULES) && !lower.startsWith(".");
-    }
-
     private static Source source(Path given, Streams streams, Catalogue catalogue) {
         Path place = streams.path(given);
         boolean csv = given.toString().toLowerCase(Locale.ROOT).endsWith(".csv");
-        return switch (House.bytes(given, place)) {
+        return switch (House.bytes(given, place, csv ? MOST_ROSTER_BYTES : MOST_SPEC_BYTES)) {
             case Outcome.Refused<byte[]>(var notices) -> Source.of(false, new Input(given.toString(), new Outcome.Refused<>(notices)));
             case Outcome.Done<byte[]>(var bytes, var none) when csv -> roster(given, place, bytes, catalogue);
             case Outcome.Done<byte[]>(var bytes, var none) when Pack.is(bytes) -> pack(given, place, bytes, catalogue);
@@ -165,16 +156,18 @@ final class Inputs implements Iterable<Inputs.Input> {
             case Outcome.Refused<Pack>(var notices) -> Source.of(true, new Input(given.toString(), new Outcome.Refused<>(notices)));
             case Outcome.Done<Pack>(var pack, var none) -> {
                 var inputs = new ArrayList<Input>();
-                pack.sheets().forEach(sheet -> inputs.add(new Input(given + ":" + sheet.number(), sheet.outcome())));
-                yield new Source(true, inputs.size(), inputs, Optional.of(pack));
+                var packed = new Packed(given, pack);
+                pack.sheets().forEach(sheet -> inputs.add(new Input(packed.inputOf(sheet), sheet.outcome())));
+                yield new Source(true, inputs.size(), inputs, Optional.of(packed));
             }
         };
     }
 
     private static Optional<byte[]> sibling(Path file, String name) {
         try {
-            return Optional.of(Files.readAllBytes(file.resolveSibling(name)));
-        } catch (IOException | InvalidPathException e) {
+            Path named = file.resolveSibling(name);
+            return House.bytes(named, named, MOST_SPEC_BYTES) instanceof Outcome.Done<byte[]>(var bytes, var none) ? Optional.of(bytes) : Optional.empty();
+        } catch (InvalidPathException e) {
             return Optional.empty();
         }
     }

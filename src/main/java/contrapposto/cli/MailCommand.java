@@ -95,7 +95,7 @@ final class MailCommand implements Callable<Integer> {
         }
         if (way.draft.isPresent()) {
             var delivery = new Delivery(streams.path(way.draft.get()));
-            return each(inputs, desk, addressed -> delivery.deliver(new Delivery.Parcel(".", Map.of(addressed.fileName(), addressed.draft()), List.of()))
+            return each(inputs, desk, addressed -> delivery.deliver(new Delivery.Parcel(Delivery.ROOT, Map.of(addressed.fileName(), addressed.draft()), List.of()))
                     .map(paths -> "drafted " + way.draft.get().resolve(addressed.fileName())));
         }
         if (dryRun) {

@@ -68,7 +68,9 @@ final class Run {
             case Outcome.Refused<Books>(var notices) -> streams.notices(notices);
             case Outcome.Done<Books>(var books, var none) -> {
                 try (var ledger = books.ledger(); var manifest = books.manifest()) {
-                    work(inputs, books, tally);
+                    var pages = new PackPages(job.press(), delivery, inputs.packs());
+                    work(inputs, books, tally, pages);
+                    inputs.packs().forEach(packed -> index(packed, pages, books, tally));
                     switch (manifest.finish()) {
                         case Outcome.Refused<Path>(var notices) -> streams.notices(notices);
                         case Outcome.Done<Path> done -> tally.manifestWritten();
@@ -84,31 +86,44 @@ final class Run {
 
     private record Books(Ledger ledger, Manifest manifest) { }
 
-    private void work(Inputs inputs, Books books, Tally tally) {
+    private void work(Inputs inputs, Books books, Tally tally, PackPages pages) {
         ExecutorService workers = Executors.newFixedThreadPool(Math.min(job.atOnce(), Math.max(1, inputs.size())));
         var running = new ArrayDeque<Future<Ended>>();
         try (var progress = Progress.over(inputs.size(), streams, voice)) {
             for (var input : inputs) {
                 if (running.size() >= job.atOnce() * AHEAD) {
-                    settle(running.remove(), books, tally, progress);
+                    pages.note(settle(running.remove(), books, tally, progress));
                 }
                 var spec = input.spec().then(checked -> unclaimed(checked, input.name()));
                 running.add(workers.submit(() -> one(input.name(), spec, books.ledger())));
             }
             while (!running.isEmpty()) {
-                settle(running.remove(), books, tally, progress);
+                pages.note(settle(running.remove(), books, tally, progress));
             }
         } finally {
             workers.shutdownNow();
         }
     }
 
-    private void settle(Future<Ended> future, Books books, Tally tally, Progress progress) {
+    /** The index page of a pack counts as no spec of its own unless it fails. */
+    private void index(Inputs.Packed packed, PackPages pages, Books books, Tally tally) {
+        long start = System.nanoTime();
+        pages.print(packed, books.ledger(), job.fingerprint()).map(outcome -> ended(packed.file().toString(), outcome, start)).ifPresent(ended -> {
+            report(ended);
+            if (ended.entry().result() == Manifest.Result.FAILED) {
+                tally.count(ended.entry(), false);
+            }
+            books.manifest().add(ended.entry());
+        });
+    }
+
+    private Manifest.Entry settle(Future<Ended> future, Books books, Tally tally, Progress progress) {
         Ended ended = ended(future);
         progress.step();
         report(ended);
         tally.count(ended.entry(), ended.unchanged());
         books.manifest().add(ended.entry());
+        return ended.entry();
     }
 
     private static Ended ended(Future<Ended> future) {
@@ -133,7 +148,10 @@ final class Run {
 
     private Ended one(String name, Outcome<CheckedSpec> spec, Ledger ledger) {
         long start = System.nanoTime();
-        var outcome = spec.then(checked -> made(name, checked, ledger));
+        return ended(name, spec.then(checked -> made(name, checked, ledger)), start);
+    }
+
+    private Ended ended(String name, Outcome<Result> outcome, long start) {
         double seconds = (System.nanoTime() - start) / SECOND;
         return switch (outcome) {
             case Outcome.Done<Result>(var result, var notices) -> new Ended(new Manifest.Entry(name, result.made().result(), result.made().files(), List.of(), seconds),
@@ -145,7 +163,8 @@ final class Run {
         };
     }
 
-    private record Result(Ledger.Made made, boolean unchanged) { }
+    /** @param unchanged whether the files stood there already, from the same inputs */
+    record Result(Ledger.Made made, boolean unchanged) { }
 
     private static List<String> problems(List<Notice> notices) {
         return notices.stream().filter(n -> n.severity() == Severity.ERROR).map(n -> n.span().file() + (n.span().line() > 0

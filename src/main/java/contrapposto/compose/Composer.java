@@ -1,5 +1,6 @@
 package contrapposto.compose;
 
+import contrapposto.check.CheckedSpec;
 import contrapposto.check.CheckedSpec.Edition;
 import contrapposto.check.CheckedSpec.Paper;
 import contrapposto.check.CheckedSpec.Print;
@@ -9,15 +10,18 @@ import contrapposto.notice.Notice;
 import contrapposto.notice.Outcome;
 import contrapposto.prescribe.Plan;
 import contrapposto.returns.Review;
+import contrapposto.wording.Phrasebook;
+import contrapposto.wording.Units;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
-import java.util.Set;
 import java.util.Optional;
+import java.util.Set;
 
 /** Composes a handout: finished words go into templates, what the templates write is read back as blocks. */
 public final class Composer {
@@ -73,22 +77,35 @@ public final class Composer {
         return templates.run(template, model(words, order, drawn.drawings.keySet()))
                 .then(xml -> MarkupParser.parse(xml, template)
                         .then(root -> read(root, drawn.drawings, template, plan))
-                        .map(written -> document(words, order, drawn.labels, xml, written)));
+                        .map(written -> document(words.spec(), words.language(), order, drawn.labels, xml, written)));
     }
 
     /** The coach's page on a block that is over. */
     public Outcome<Document> changes(Review review) {
         var words = PlanWords.of(review.plan());
-        String folder = words.language() + "/";
-        String template = folder + "changes.ftlx";
         var order = new Order(Edition.COACH, words.spec().handout().paper(), Print.PLAIN, false);
-        return Labels.read(templates, folder + "labels.ftlx").then(labels -> templates.run(template,
-                        Map.of("changes", Values.of(ChangesModel.of(words, review))))
+        return page("changes", Map.of("changes", Values.of(ChangesModel.of(words, review))), words.spec(), words.language(), order);
+    }
+
+    /** The index page of a pack, in the language asked for, else in that of its first sound spec. @throws java.util.NoSuchElementException if no spec is sound */
+    public Outcome<Document> index(PackIndex index) {
+        var lead = index.lead().orElseThrow();
+        String wanted = index.language().orElse(lead.client().language());
+        String language = Phrasebook.LANGUAGES.contains(wanted) ? wanted : Phrasebook.LANGUAGES.getFirst();
+        var order = new Order(Edition.COACH, index.paper().orElse(lead.handout().paper()), Print.PLAIN, false);
+        var model = Map.of("index", Values.of(IndexModel.of(index, lead, new Units(lead.client().units(), Locale.forLanguageTag(language)))));
+        return page("index", model, lead, language, order);
+    }
+
+    /** A page by itself, without drawings. */
+    private Outcome<Document> page(String name, Map<String, Object> model, CheckedSpec spec, String language, Order order) {
+        String template = language + "/" + name + ".ftlx";
+        return Labels.read(templates, language + "/labels.ftlx").then(labels -> templates.run(template, model)
                 .then(xml -> MarkupParser.parse(xml, template).then(root -> {
                     var slips = new Slips();
                     var written = new DocumentReader(Map.of(), slips).read(root);
                     return Outcome.of(written, slips.found());
-                }).map(written -> document(words, order, labels, xml, written))));
+                }).map(written -> document(spec, language, order, labels, xml, written))));
     }
 
     /** Everything templates may use. */
@@ -118,15 +135,15 @@ public final class Composer {
         return Outcome.of(written, notices);
     }
 
-    private static Document document(PlanWords words, Order order, Labels labels, String xml, DocumentReader.Written written) {
-        var practice = words.spec().practice();
+    private static Document document(CheckedSpec spec, String language, Order order, Labels labels, String xml, DocumentReader.Written written) {
+        var practice = spec.practice();
         var wording = new Document.Wording(labels.of("of"), labels.of("continued"), labels.of("left"), labels.of("right"), labels.of("both"),
                 labels.of("heavier"), labels.of("not-asked"), labels.of("letter/left"), labels.of("letter/right"));
         return new Document(written.title(), practice.preparedBy().isEmpty() ? practice.name() : practice.preparedBy(), written.subject(),
-                words.language(),
+                language,
                 order.paper() == Paper.A4 ? Document.Paper.A4 : Document.Paper.LETTER,
                 order.print() == Print.PLAIN ? Document.Print.PLAIN : Document.Print.LARGE, written.footer(), wording,
-                words.spec().assessment().date(), identity(words.spec().sha256(), order, xml), written.parts(), Optional.empty());
+                spec.assessment().date(), identity(spec.sha256(), order, xml), written.parts(), Optional.empty());
     }
 
     /** The same for the same spec, order and templates. */

@@ -18,6 +18,9 @@ import java.util.Map;
  * referral page.
  */
 public final class Delivery {
+    /** The folder that stands for the root itself. */
+    public static final String ROOT = ".";
+
     private final Path root;
 
     /** @param root where runs write; made when it is not there */
@@ -28,7 +31,7 @@ public final class Delivery {
     /**
      * What goes into one folder.
      *
-     * @param folder a name from {@link FileNames}
+     * @param folder a name from {@link FileNames}, or {@link #ROOT}
      * @param files  name → bytes, in order
      * @param stale  names that must not stay in the folder
      */
@@ -67,7 +70,7 @@ public final class Delivery {
                     "check that the folder exists, may be written and has room, or choose another with `-o`");
         }
         var names = new ArrayList<String>();
-        parcel.files().keySet().forEach(name -> names.add(parcel.folder() + "/" + name));
+        parcel.files().keySet().forEach(name -> names.add(parcel.folder().equals(ROOT) ? name : parcel.folder() + "/" + name));
         return Outcome.done(List.copyOf(names));
     }
 

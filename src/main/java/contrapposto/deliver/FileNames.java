@@ -31,6 +31,11 @@ public final class FileNames {
         return safe(spec.fileName()) + "-" + ending;
     }
 
+    /** {@code <pack>-index.pdf}: the page that lists a pack. @param pack the name of its file, without ending */
+    public static String index(String pack, String ending) {
+        return safe(pack) + "-" + ending;
+    }
+
     /** {@code text} as a name; one that keeps nothing of it is told apart by a checksum. */
     static String safe(String text) {
         String latin = Normalizer.normalize(text, Normalizer.Form.NFKD).replaceAll("\\p{M}+", "");

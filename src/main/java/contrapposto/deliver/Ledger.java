@@ -39,6 +39,11 @@ public final class Ledger implements AutoCloseable {
         this.byClient = byClient;
     }
 
+    /** Whether a run has written into {@code root}. */
+    public static boolean isThere(Path root) {
+        return Files.exists(root.resolve(NAME), LinkOption.NOFOLLOW_LINKS);
+    }
+
     /** Opens the ledger of {@code root} and holds the folder; refused when another run holds it, or it cannot be written. */
     public static Outcome<Ledger> open(Path root) {
         Path place = root.resolve(NAME);

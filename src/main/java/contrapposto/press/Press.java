@@ -9,6 +9,7 @@ import contrapposto.check.CheckedSpec;
 import contrapposto.check.CheckedSpec.Edition;
 import contrapposto.check.Checks;
 import contrapposto.compose.Composer;
+import contrapposto.compose.PackIndex;
 import contrapposto.compose.Templates;
 import contrapposto.deliver.PlanFile;
 import contrapposto.document.Document;
@@ -84,6 +85,11 @@ public final class Press {
     /** The coach's page on a block that is over, as a PDF. */
     public Outcome<byte[]> changes(Review review) {
         return composer.changes(review).then(typesetter::set).map(Pages::bytes);
+    }
+
+    /** The index page of a pack; its name is {@code index}. */
+    public Outcome<List<Finished>> index(String title, List<PackIndex.Line> lines) {
+        return composer.index(new PackIndex(title, lines, wanted.paper(), wanted.print(), wanted.language())).then(document -> files(document, "index"));
     }
 
     /** The plan; without set-ups and exercises when screening withholds it. */
