@@ -34,6 +34,12 @@ class ChanceTest {
     /** File name and line, with the reason why it is harmless there. */
     private static final Map<String, String> ALLOWED = new LinkedHashMap<>();
 
+    static {
+        String hashes = ": hash order (LinkedHashMap, TreeMap, EnumMap, List)";
+        ALLOWED.put("YamlText.java" + hashes, "branches are looked up by identity, never walked");
+        ALLOWED.put("ClientPlan.java" + hashes, "branches are looked up by identity, never walked");
+    }
+
     private static void ban(String what, String pattern) {
         BANNED.put(what, Pattern.compile(pattern));
     }

@@ -24,6 +24,8 @@ public final class PlanFile {
     private final Plan plan;
     private final SideTree sides;
     private final Teller teller;
+    /** By number: what is done on several days is told once. */
+    private final Map<Integer, Map<String, Object>> told = new LinkedHashMap<>();
 
     private PlanFile(Plan plan) {
         this.plan = plan;
@@ -108,7 +110,7 @@ public final class PlanFile {
         var tree = new LinkedHashMap<String, Object>();
         tree.put("day", day.day().name().substring(0, 3).toLowerCase(Locale.ROOT));
         tree.put("minutes", day.minutes());
-        tree.put("exercises", day.numbers().stream().map(this::exercise).toList());
+        tree.put("exercises", day.numbers().stream().map(number -> told.computeIfAbsent(number, this::exercise)).toList());
         if (!day.ramps().isEmpty()) {
             tree.put("ramps", day.ramps().stream().map(sides::ramp).toList());
         }

@@ -76,10 +76,10 @@ public final class Press {
 
     /** Everything for one client; refused with the notices of the stage that could not go on. */
     public Outcome<Pressed> press(CheckedSpec spec) {
-        return Outcome.done(spec)
-                .map(this::solve)
-                .then(plan -> printed(plan, wanted.editions(plan))
-                        .map(files -> new Pressed(plan, with(files, new Finished("plan.yaml", PlanFile.of(plan), 0)))));
+        return Outcome.done(spec).map(this::solve).then(plan -> {
+            byte[] planFile = PlanFile.of(plan);
+            return printed(plan, planFile).map(files -> new Pressed(plan, with(files, new Finished("plan.yaml", planFile, 0))));
+        });
     }
 
     /** The coach's page on a block that is over, as a PDF. */
@@ -99,25 +99,26 @@ public final class Press {
                 : prescriber.prescribe(selector.select(setUps.choose(assessed, catalogue)));
     }
 
-    private Outcome<List<Finished>> printed(Plan plan, List<Edition> editions) {
+    private Outcome<List<Finished>> printed(Plan plan, byte[] planFile) {
         return composer.illustrate(plan, wanted.language()).then(drawn -> {
             Outcome<List<Finished>> all = Outcome.done(List.of());
-            for (Edition edition : editions) {
+            for (Edition edition : wanted.editions(plan)) {
                 all = all.then(before -> composer.compose(plan, wanted.order(plan, edition), drawn)
-                        .map(document -> carrying(document, plan, edition)).then(document -> files(document, wanted.name(plan, edition))).map(files -> joined(before, files)));
+                        .map(document -> carrying(document, plan, planFile, edition))
+                        .then(document -> files(document, wanted.name(plan, edition))).map(files -> joined(before, files)));
             }
             return all;
         });
     }
 
     /** With the plan inside: all of it for the coach, what is the client's for the client; pocket sheet and referral carry nothing. */
-    private Document carrying(Document document, Plan plan, Edition edition) {
+    private Document carrying(Document document, Plan plan, byte[] planFile, Edition edition) {
         if (!wanted.attach() || plan.withheld()) {
             return document;
         }
         return switch (edition) {
             case CLIENT -> document.carrying(attachment(PlanFile.forClient(plan)));
-            case COACH -> document.carrying(attachment(PlanFile.of(plan)));
+            case COACH -> document.carrying(attachment(planFile));
             case POCKET -> document;
         };
     }
