@@ -57,10 +57,11 @@ final class FamilyReader {
             }
             var group = f.word("group", CapacityGroup.class);
             var sides = f.word("sides", Sides.class);
+            var arms = arms(f);
             var levers = levers(f);
             var harder = links(f, "harder");
             return new Family(id, f.word("stage", Stage.class), group, f.word("works", Works.class), sides,
-                    f.word("base", BaseKind.class), action(f), arm(f, "working"), arm(f, "other"), levers, turn(f),
+                    f.word("base", BaseKind.class), action(f), arms.working(), arms.other(), levers, turn(f),
                     f.word("ribs", Ribs.class, Ribs.NEITHER), muscles(f, "muscles"), muscles(f, "other-side-muscles"),
                     pressure(f), f.word("other-pressure", Zone.class, Zone.WHOLE_SOLE), oneToThree(f, "skill"),
                     oneToThree(f, "steadiness"), f.yes("impact"), tags(f), dose(f), links(f, "easier"), harder,
@@ -79,9 +80,16 @@ final class FamilyReader {
         }
     }
 
-    private ArmKind arm(Fields f, String which) {
-        f.has("arms");
-        try (var arm = f.fields("arms").fields(which)) {
+    private record Both(ArmKind working, ArmKind other) { }
+
+    private Both arms(Fields f) {
+        try (var arms = f.fields("arms")) {
+            return new Both(arm(arms, "working"), arm(arms, "other"));
+        }
+    }
+
+    private ArmKind arm(Fields arms, String which) {
+        try (var arm = arms.fields(which)) {
             var kind = arm.text("kind");
             var values = values(arm, kind, Motion.ARMS);
             Motion.directionProblem(values).ifPresent(problem ->

@@ -19,6 +19,11 @@ public final class HouseRulesReader {
     /** The seven published formulas, by name. */
     static final List<String> FORMULAS = List.of("Epley", "Brzycki", "Lombardi", "OConner", "Wathan", "Lander", "Mayhew");
 
+    /** The measures that may have an error of their own; {@code check.MeasureKind} has the same. */
+    static final List<String> MEASURES = List.of("hip internal rotation", "hip external rotation", "hip flexion", "hip adduction", "hip abduction",
+            "straight-leg raise", "knee flexion", "ankle dorsiflexion", "seated trunk turn", "shoulder flexion", "shoulder internal rotation",
+            "shoulder external rotation", "single-leg stance", "knee-to-wall distance");
+
     private final List<Notice> notices = new ArrayList<>();
     private final Map<String, String> sources = new LinkedHashMap<>();
 
@@ -40,17 +45,31 @@ public final class HouseRulesReader {
         return YamlReader.read(file, bytes).then(root -> new HouseRulesReader().rules(root));
     }
 
+    /** The notices are complete only when every mapping is closed. */
     private Outcome<HouseRules> rules(YamlNode root) {
+        var rules = read(root);
+        return Outcome.of(rules, notices);
+    }
+
+    private HouseRules read(YamlNode root) {
         try (var f = new Fields(root, notices)) {
             if (f.whole("format") != 1) {
                 f.wrong(f.at("format"), "format " + f.text("format") + " is not known", "write `format: 1`");
             }
-            var rules = new HouseRules(bands(f), sideSpecific(f), effort(f, "legs"), effort(f, "hinge"), errors(f),
+            var bands = bands(f);
+            var sideSpecific = sideSpecific(f);
+            Effort legs;
+            Effort hinge;
+            try (var effort = f.fields("effort")) {
+                source(effort, "effort");
+                legs = effort(effort, "legs");
+                hinge = effort(effort, "hinge");
+            }
+            return new HouseRules(bands, sideSpecific, legs, hinge, errors(f),
                     whole(f, "ramp-sets"), whole(f, "expiry-weeks"), range(f, "progression"), formula(f),
                     whole(f, "deload-every"), number(f, "shin-vertical"), range(f, "weekly-sets"),
                     whole(f, "reps-for-formula"), whole(f, "in-reserve-for-estimate"),
                     Collections.unmodifiableMap(sources));
-            return Outcome.of(rules, notices);
         }
     }
 
@@ -98,10 +117,8 @@ public final class HouseRulesReader {
         return Collections.unmodifiableMap(shares);
     }
 
-    private Effort effort(Fields f, String which) {
-        var all = f.fields("effort");
-        source(all, "effort");
-        try (var e = all.fields(which)) {
+    private static Effort effort(Fields both, String which) {
+        try (var e = both.fields(which)) {
             var effort = new Effort(e.number("hip"), e.number("knee"), e.number("lean"), e.number("lean-scale"));
             if (!(effort.hip() > 0 && effort.knee() > 0 && effort.leanScale() > 0)) {
                 e.wrong(e.span(), "the weights of the effort must be above 0", "write for example `2.5`");
@@ -112,9 +129,10 @@ public final class HouseRulesReader {
 
     private Map<String, Double> errors(Fields f) {
         var errors = new LinkedHashMap<String, Double>();
-        var e = f.fields("measurement-error");
-        source(e, "measurement-error");
-        e.keys().stream().filter(k -> !k.equals("source")).forEach(k -> errors.put(k, e.number(k)));
+        try (var e = f.fields("measurement-error")) {
+            source(e, "measurement-error");
+            MEASURES.stream().filter(e::has).forEach(measure -> errors.put(measure, e.number(measure)));
+        }
         return Collections.unmodifiableMap(errors);
     }
 

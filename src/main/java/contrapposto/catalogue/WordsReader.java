@@ -9,6 +9,7 @@ import contrapposto.notice.Notice;
 import contrapposto.yaml.YamlNode;
 import java.util.Collections;
 import java.util.EnumMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.regex.Pattern;
@@ -21,6 +22,8 @@ final class WordsReader {
     /** What the card fills in, per side. */
     static final List<String> PLACEHOLDERS = List.of("side", "other", "hand", "front", "rear", "Side", "Other", "Hand",
             "Front", "Rear");
+    /** Where the working foot stands, as far as a heading may differ by it. */
+    static final List<String> HEADINGS = List.of("ahead", "behind", "each", "both");
     static final int MOST_HEADING = 34;
     static final int MOST_CUE = 60;
     static final int MOST_FEEL = 70;
@@ -55,7 +58,7 @@ final class WordsReader {
                 }
             }
             var both = cues.getOrDefault(RoleKey.BOTH, List.of());
-            var headings = f.textsByKey("heading");
+            var headings = headings(f);
             headings.values().forEach(h -> fitting(f, "heading", h, MOST_HEADING));
             return new FamilyWords(family.id(), fitting(f, "name", f.text("name"), MOST_HEADING), headings,
                     new ByRole(cues.getOrDefault(RoleKey.LANDING, both), cues.getOrDefault(RoleKey.DRIVE, both), both),
@@ -67,6 +70,16 @@ final class WordsReader {
 
     private List<RoleKey> roles() {
         return family.sides() == Sides.BOTH ? List.of(RoleKey.BOTH) : List.of(RoleKey.values());
+    }
+
+    private static Map<String, String> headings(Fields f) {
+        var headings = new LinkedHashMap<String, String>();
+        if (f.has("heading")) {
+            try (var h = f.fields("heading")) {
+                HEADINGS.stream().filter(h::has).forEach(key -> headings.put(key, h.text(key)));
+            }
+        }
+        return Collections.unmodifiableMap(headings);
     }
 
     private List<String> cues(Fields r) {

@@ -17,7 +17,7 @@ import java.util.regex.Pattern;
 final class PackReader {
     private static final List<String> KEYS = List.of("pack", "title", "number", "spec", "vary");
     private static final String FORMAT = "1";
-    private static final Pattern NUMBER = Pattern.compile("[A-Za-z0-9][A-Za-z0-9_-]{0,15}");
+    static final Pattern NUMBER = Pattern.compile("[A-Za-z0-9][A-Za-z0-9_-]{0,15}");
     private static final String SHAPE = "write `vary: {direction: {turned left: {assessment.pelvis.turned: left}}}`: axis, value, changes";
 
     private final List<Notice> problems = new ArrayList<>();

@@ -3,8 +3,8 @@ package contrapposto.spec;
 import java.util.List;
 
 /**
- * What may stand at a key: the vocabulary in which the table of keys is written. {@link SpecReader} reads by it,
- * {@link JsonSchema} is made from it, suggestions come out of it; so a key is declared once.
+ * What may stand at a key: the vocabulary in which the table of keys is written. {@link SpecReader} reads by it, the
+ * published JSON Schema is made from it, suggestions come out of it; so a key is declared once.
  */
 public sealed interface Value {
     /** What is written as a single word, number or text. */

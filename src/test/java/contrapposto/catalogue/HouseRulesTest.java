@@ -15,6 +15,11 @@ class HouseRulesTest {
 
     /** The house's own table; its direction (newcomer higher, veteran lower while movement is the goal) is common practice, no source. */
     @Test
+    void every_measure_a_spec_may_name_and_no_other_may_have_an_error_of_its_own() {
+        assertEquals(contrapposto.check.MeasureKind.words(), HouseRulesReader.MEASURES);
+    }
+
+    @Test
     void bands_fall_with_training_age_for_movement_and_rise_for_strength() {
         var newcomer = rules.band(0.5);
         var some = rules.band(1);

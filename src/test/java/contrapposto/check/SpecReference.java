@@ -21,8 +21,9 @@ final class SpecReference {
                 # The program spec, key by key
 
                 Made from the table of keys that the reader itself goes by (`check.ProgramKeys`); a test keeps it in step. Editors find the same in
-                [program.schema.json](program.schema.json): write `# yaml-language-server: $schema=` and its path on the first line of a spec. A spec to
-                begin with comes from `contrapposto new`; what is said about a mistake, from [notices.md](notices.md).
+                [program.schema.json](program.schema.json), which holds returns, packs, house rules and families too and knows them by their keys: write
+                `# yaml-language-server: $schema=` and its path on the first line of a file. A spec to begin with comes from `contrapposto new`; what is said
+                about a mistake, from [notices.md](notices.md).
 
                 A number with a unit is written `171 cm`, `5 ft 7 in`, `64 kg`, `24 deg`, `30 s`; a number without its unit is refused, never guessed.
                 Keys in **bold** must be there. Days are written `2026-03-09`.

@@ -1,12 +1,14 @@
 package contrapposto.spec;
 
+import static contrapposto.spec.SchemaTree.node;
+
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 
 /**
- * A table of keys as a JSON Schema, draft 2020-12, for editors: completion, and most of what {@link SpecReader} refuses.
+ * A table of keys as a part of a JSON Schema, draft 2020-12, for editors: completion, and most of what {@link SpecReader} refuses.
  * It says which keys need or exclude each other; it cannot compare two values, nor the limits of an amount, which it gives in words.
  */
 public final class JsonSchema {
@@ -23,16 +25,12 @@ public final class JsonSchema {
     }
 
     /**
-     * The schema as a plain tree of maps, lists, text and numbers, in the order of the table.
+     * The table as a plain tree of maps, lists, text and numbers, in its own order.
      *
      * @param exercises ids to suggest; others are allowed, since a practice may bring its own families
      */
-    public static Map<String, Object> of(Value.Fields table, String title, List<String> exercises) {
-        var schema = new LinkedHashMap<String, Object>();
-        schema.put("$schema", "https://json-schema.org/draft/2020-12/schema");
-        schema.put("title", title);
-        schema.putAll(new JsonSchema(exercises).schema(table));
-        return schema;
+    public static Map<String, Object> of(Value.Fields table, List<String> exercises) {
+        return new JsonSchema(exercises).schema(table);
     }
 
     private Map<String, Object> schema(Value value) {
@@ -106,12 +104,4 @@ public final class JsonSchema {
         return "from " + Digits.of(amount.range().low(), unit) + " to " + Digits.of(amount.range().high(), unit);
     }
 
-    /** Keys and values in turn. */
-    private static Map<String, Object> node(Object... pairs) {
-        var node = new LinkedHashMap<String, Object>();
-        for (int i = 0; i < pairs.length; i += 2) {
-            node.put((String) pairs[i], pairs[i + 1]);
-        }
-        return node;
-    }
 }
