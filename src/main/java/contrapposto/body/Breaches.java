@@ -14,20 +14,20 @@ final class Breaches {
         KNEE_FLEXION(Unit.DEGREES, 2),
         ANKLE(Unit.DEGREES, 2),
         TOES(Unit.DEGREES, 2),
-        LEG_REACH(Unit.METRES, 0.004),
-        LEG_FOLD(Unit.METRES, 0.004),
-        ARM_REACH(Unit.METRES, 0.004),
+        LEG_REACH(Unit.METRES, 0.0024),
+        LEG_FOLD(Unit.METRES, 0.0024),
+        ARM_REACH(Unit.METRES, 0.0024),
         ELBOW(Unit.DEGREES, 2),
         SHOULDER(Unit.DEGREES, 2),
-        KNEE_FLOOR(Unit.METRES, 0.004),
-        FOOT_FLOOR(Unit.METRES, 0.004),
-        HAND_FLOOR(Unit.METRES, 0.004),
-        LIMB_BOX(Unit.METRES, 0.004),
-        HANDS_DEPTH(Unit.METRES, 0.01),
+        KNEE_FLOOR(Unit.METRES, 0.0024),
+        FOOT_FLOOR(Unit.METRES, 0.0024),
+        HAND_FLOOR(Unit.METRES, 0.0024),
+        LIMB_BOX(Unit.METRES, 0.0024),
+        HANDS_DEPTH(Unit.METRES, 0.006),
         FOOT_LIFT(Unit.SHARE, 0.01),
-        SEAT(Unit.METRES, 0.004),
-        BALANCE(Unit.METRES, 0.001),
-        OFF_BASE(Unit.METRES, 0.001);
+        SEAT(Unit.METRES, 0.0024),
+        BALANCE(Unit.METRES, 0.0006),
+        OFF_BASE(Unit.METRES, 0.0006);
 
         private final Unit unit;
         private final double scale;
@@ -37,9 +37,9 @@ final class Breaches {
             this.scale = scale;
         }
 
-        /** What counts as one: degrees, m or share. */
-        double scale() {
-            return scale;
+        /** What counts as one: degrees, m (about 4 mm: longer for a longer body, so that poses scale) or share. */
+        double scale(double stature) {
+            return unit == Unit.METRES ? scale * stature : scale;
         }
 
         private Said said(Side side, double value, double limit) {
@@ -63,6 +63,7 @@ final class Breaches {
         }
     }
 
+    private final double stature;
     private double penalty;
     private double worst;
     private Optional<Kind> kind = Optional.empty();
@@ -70,17 +71,22 @@ final class Breaches {
     private double value;
     private double limit;
 
+    /** @param stature of the body that is judged, m */
+    Breaches(double stature) {
+        this.stature = stature;
+    }
+
     /** {@code value} must not be above {@code limit}. */
     void atMost(Kind what, Side where, double found, double most) {
         if (found > most) {
-            add(what, where, found, most, (found - most) / what.scale);
+            add(what, where, found, most, (found - most) / what.scale(stature));
         }
     }
 
     /** {@code value} must not be below {@code limit}. */
     void atLeast(Kind what, Side where, double found, double least) {
         if (found < least) {
-            add(what, where, found, least, (least - found) / what.scale);
+            add(what, where, found, least, (least - found) / what.scale(stature));
         }
     }
 

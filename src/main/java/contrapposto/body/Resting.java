@@ -27,7 +27,7 @@ final class Resting {
     private final List<Contact> points = new ArrayList<>();
     private final List<PointMass> masses = new ArrayList<>(18);
     private final List<PointForce> pulls = new ArrayList<>(2);
-    private final Breaches breaches = new Breaches();
+    private final Breaches breaches;
     private List<Contact> contacts = List.of();
     private double least;
 
@@ -35,6 +35,7 @@ final class Resting {
         this.skeleton = skeleton;
         this.loads = loads;
         this.facing = facing;
+        this.breaches = new Breaches(skeleton.person().stature());
         skeleton.trunkWeights(masses);
         for (Side side : Side.values()) {
             skeleton.legWeights(side, masses);

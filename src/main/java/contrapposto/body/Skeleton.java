@@ -104,7 +104,7 @@ final class Skeleton {
         Vector3D way = wrist.subtract(shoulder);
         double full = length(way);
         double span = Math.clamp(full, 0.35 * lengths.upperArm(),
-                lengths.upperArm() + lengths.forearm() - 1e-6);
+                (lengths.upperArm() + lengths.forearm()) * (1 - 2e-6));
         Vector3D target = step(shoulder, span / full, way);
         Vector3D elbow = TwoLink.middle(shoulder, target, lengths.upperArm(), lengths.forearm(), pole);
         set(side, Part.ELBOW, elbow);

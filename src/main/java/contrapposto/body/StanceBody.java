@@ -130,7 +130,7 @@ final class StanceBody {
     private double height(double x, double y) {
         missing = 0;
         double high = above(lead, x, y);
-        return stance.tall() && !oneFoot ? StanceTrial.lower(high, above(other, x, y)) : high;
+        return stance.tall() && !oneFoot ? StanceTrial.lower(high, above(other, x, y), stature) : high;
     }
 
     private double above(LegNumbers leg, double x, double y) {

@@ -23,6 +23,7 @@ final class StanceCost {
     private final Segments lengths;
     private final SegmentTable table;
     private final double mass;
+    private final double stature;
     private final double kneeFloor;
     private final double softSpan;
     private double root = 1;
@@ -34,7 +35,8 @@ final class StanceCost {
         this.lengths = problem.person().segments();
         this.table = problem.person().table();
         this.mass = problem.person().mass();
-        this.kneeFloor = Segments.KNEE_RADIUS * problem.person().stature() + StanceTrial.MARGIN * StanceTrial.LENGTH_MARGIN;
+        this.stature = problem.person().stature();
+        this.kneeFloor = (Segments.KNEE_RADIUS + StanceTrial.MARGIN * StanceTrial.LENGTH_MARGIN) * stature;
         this.softSpan = TwoLink.span(lengths.thigh(), lengths.shank(), StanceTrial.SOFT_KNEE + StanceTrial.MARGIN);
     }
 
@@ -67,7 +69,7 @@ final class StanceCost {
 
     /** A limit as a wall: above 0 where it is passed by {@code by}, below where there is room. */
     private double over(Kind kind, double by) {
-        return root * by / kind.scale();
+        return root * by / kind.scale(stature);
     }
 
     /** Extensor moment that the hip must hold, N·m. */
@@ -102,7 +104,7 @@ final class StanceCost {
         into[at + 2] = over(Kind.KNEE_FLEXION, flexion - limits.kneeFlexion() + StanceTrial.MARGIN);
         into[at + 3] = over(Kind.KNEE_FLOOR, kneeFloor - leg.kneeZ);
         into[at + 4] = leg.grounded ? over(Kind.LEG_REACH, leg.span - softSpan)
-                : over(Kind.FOOT_FLOOR, 0.02 - Math.min(leg.toeZ, leg.heelZ));
+                : over(Kind.FOOT_FLOOR, StanceTrial.FREE_FOOT * stature - Math.min(leg.toeZ, leg.heelZ));
         into[at + 5] = leg.grounded ? over(Kind.KNEE_FLEXION, flexion - stance.mostKnee() + StanceTrial.MARGIN) : NONE;
         into[at + 6] = leg.grounded && leg.foot().contact() != Contact.LACES
                 ? over(Kind.ANKLE, ankle(leg, limits.ankleDorsiflexion() - StanceTrial.MARGIN)) : NONE;

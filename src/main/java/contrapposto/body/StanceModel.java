@@ -14,8 +14,9 @@ import org.hipparchus.geometry.euclidean.threed.Vector3D;
  * it against the trial.
  */
 final class StanceModel implements LeastSquares.Residuals {
-    /** Step of the difference quotients, share of a variable's range and m. */
+    /** Step of the difference quotients, share of a variable's range and of stature. */
     private static final double NUDGE = 1e-6;
+    /** What is left of an imbalance while searching, share of stature. */
     private static final double BALANCED = 1e-7;
     private static final int BALANCE_ROUNDS = 25;
 
@@ -27,6 +28,8 @@ final class StanceModel implements LeastSquares.Residuals {
     private final StanceBody body;
     private final StanceCost cost;
     private final boolean oneFoot;
+    private final double stature;
+    private final double nudge;
     private final boolean armsChange;
     private final double[] values = new double[Free.values().length];
     private final double[] rows = new double[StanceCost.ROWS];
@@ -49,6 +52,8 @@ final class StanceModel implements LeastSquares.Residuals {
         this.loads = loads;
         this.open = open;
         this.oneFoot = stance.other().isEmpty();
+        this.stature = problem.person().stature();
+        this.nudge = NUDGE * stature;
         this.body = new StanceBody(problem, stance, loads, hands);
         this.cost = new StanceCost(problem, stance, body);
         this.armsChange = ArmShape.changes(List.of(problem.left(), problem.right()), problem.load());
@@ -136,14 +141,14 @@ final class StanceModel implements LeastSquares.Residuals {
         double[][] slip = new double[2][2];
         int balances = oneFoot ? 2 : 1;
         for (int j = 0; j < balances; j++) {
-            shift[j] = shiftHere[j] + NUDGE;
+            shift[j] = shiftHere[j] + nudge;
             place();
             cost.rows(rowsByShift[j]);
-            slip[j][0] = (body.slipX() - slipX) / NUDGE;
-            slip[j][1] = (body.slipY() - slipY) / NUDGE;
+            slip[j][0] = (body.slipX() - slipX) / nudge;
+            slip[j][1] = (body.slipY() - slipY) / nudge;
             shift[j] = shiftHere[j];
             for (int k = 0; k < rows.length; k++) {
-                rowsByShift[j][k] = (rowsByShift[j][k] - here[k]) / NUDGE;
+                rowsByShift[j][k] = (rowsByShift[j][k] - here[k]) / nudge;
             }
         }
         if (!oneFoot) {
@@ -194,7 +199,7 @@ final class StanceModel implements LeastSquares.Residuals {
             body.place(shift[0], shift[1]);
             double slipX = body.slipX();
             double slipY = oneFoot ? body.slipY() : 0;
-            if (Math.abs(slipX) < BALANCED && Math.abs(slipY) < BALANCED) {
+            if (Math.abs(slipX) < BALANCED * stature && Math.abs(slipY) < BALANCED * stature) {
                 return;
             }
             slope[0] = slope(round, slipX, lastSlipX, shift[0], lastX, slope[0]);
@@ -208,8 +213,8 @@ final class StanceModel implements LeastSquares.Residuals {
         }
     }
 
-    private static double slope(int round, double slip, double lastSlip, double at, double last, double before) {
-        return round == 0 || Math.abs(at - last) < 1e-10 ? Math.clamp(before, 0.3, 3.0)
+    private double slope(int round, double slip, double lastSlip, double at, double last, double before) {
+        return round == 0 || Math.abs(at - last) < 1e-10 * stature ? Math.clamp(before, 0.3, 3.0)
                 : Math.clamp((slip - lastSlip) / (at - last), 0.3, 3.0);
     }
 

@@ -22,12 +22,14 @@ final class StanceTrial {
     static final double SOFT_KNEE = 3;
     /** Inside the limits by this much while searching, so that the result keeps them. */
     static final double MARGIN = 0.3;
-    /** The same margin for shares and for lengths in m, for each degree of it. */
+    /** The same margin for shares and for lengths in statures, for each degree of it. */
     static final double SHARE_MARGIN = 0.005;
-    static final double LENGTH_MARGIN = 0.002;
+    static final double LENGTH_MARGIN = 0.0012;
+    /** A free foot is at least this far above the floor, share of stature (house). */
+    static final double FREE_FOOT = 0.012;
 
-    /** Where either leg might set the height, the hips are this much lower than the straighter one allows, m. */
-    private static final double RIDGE = 0.002;
+    /** Where either leg might set the height, the hips are this much lower than the straighter one allows, share of stature. */
+    private static final double RIDGE = 0.0012;
 
     private final PoseProblem problem;
     private final Stance stance;
@@ -161,13 +163,14 @@ final class StanceTrial {
         double span = TwoLink.span(lengths.thigh(), lengths.shank(), value(Free.KNEE));
         missing = 0;
         double lead = above(stance.lead(), x, y, span);
-        return stance.tall() && stance.other().isPresent() ? lower(lead, above(stance.lead().other(), x, y, span)) : lead;
+        return stance.tall() && stance.other().isPresent() ? lower(lead, above(stance.lead().other(), x, y, span), stature) : lead;
     }
 
     /** The lower of two heights, rounded off where they meet so that a search does not catch on the ridge. */
-    static double lower(double one, double other) {
+    static double lower(double one, double other, double stature) {
+        double ridge = RIDGE * stature;
         double half = (one - other) / 2;
-        return (one + other) / 2 - StrictMath.sqrt(half * half + RIDGE * RIDGE);
+        return (one + other) / 2 - StrictMath.sqrt(half * half + ridge * ridge);
     }
 
     private double above(Side side, double x, double y, double span) {
@@ -320,7 +323,7 @@ final class StanceTrial {
 
     /** What this try breaks, with every limit of an angle tightened by {@code margin} degrees. */
     Breaches breaches(double margin) {
-        var breaches = new Breaches();
+        var breaches = new Breaches(stature);
         for (Side side : Side.values()) {
             boolean grounded = side == stance.lead() || stance.other().isPresent();
             JointLimits limits = problem.limits().on(side);
@@ -330,12 +333,12 @@ final class StanceTrial {
             double knee = skeleton.kneeFlexion(side);
             breaches.atMost(Kind.KNEE_FLEXION, side, knee, limits.kneeFlexion() - margin);
             double clear = skeleton.at(side, Part.KNEE).getZ();
-            breaches.atLeast(Kind.KNEE_FLOOR, side, clear, Segments.KNEE_RADIUS * stature + margin * LENGTH_MARGIN);
+            breaches.atLeast(Kind.KNEE_FLOOR, side, clear, (Segments.KNEE_RADIUS + margin * LENGTH_MARGIN) * stature);
             if (grounded) {
                 grounded(breaches, side, limits, margin);
             } else {
                 double low = Math.min(skeleton.at(side, Part.TOE).getZ(), skeleton.at(side, Part.HEEL).getZ());
-                breaches.atLeast(Kind.FOOT_FLOOR, side, low, 0.02);
+                breaches.atLeast(Kind.FOOT_FLOOR, side, low, FREE_FOOT * stature);
             }
         }
         breaches.atMost(Kind.LEG_REACH, stance.lead(), lengths.thigh() + lengths.shank() + missing,

@@ -7,7 +7,7 @@ import java.util.List;
 
 /** Chooses the free variables of a {@link Stance} so that the objective is least. */
 final class Standing {
-    /** Balance of the result, m. */
+    /** Balance of the result, share of stature. */
     private static final double EXACT = 1e-12;
     /** Weights of a breach: a search whose result still breaks something goes on from there with the next. */
     private static final double[] STRICTNESS = {1, 2000};
@@ -107,6 +107,6 @@ final class Standing {
 
     private StanceTrial trial(StanceModel model, Stance stance, Position position, double[] point) {
         model.at(point);
-        return new StanceTrial(problem, stance, position, arms, loads, hands, model.values(point), model.shifted(), EXACT);
+        return new StanceTrial(problem, stance, position, arms, loads, hands, model.values(point), model.shifted(), EXACT * problem.person().stature());
     }
 }

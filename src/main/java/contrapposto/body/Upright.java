@@ -7,6 +7,8 @@ import org.hipparchus.geometry.euclidean.threed.Vector3D;
 
 /** Solves the problems of a body on its feet. */
 final class Upright {
+    /** How near the rear knee comes to its least height, share of stature. */
+    private static final double CLEARANCE = 6e-5;
     private static final int DEPTH_ROUNDS = 7;
     /** A squat or split squat whose working knee bends less than this is none; over a free foot less will do. */
     private static final double LEAST_DEPTH = 60;
@@ -82,7 +84,7 @@ final class Upright {
         double least = rearKneeClear + Segments.KNEE_RADIUS * problem.person().stature();
         double excess = best.skeleton.at(rear, Part.KNEE).getZ() - least;
         double slope = -0.006 * problem.person().stature();
-        for (int round = 0; round < DEPTH_ROUNDS && excess < -1e-4; round++) {
+        for (int round = 0; round < DEPTH_ROUNDS && excess < -CLEARANCE * problem.person().stature(); round++) {
             double shallower = Math.max(knee - Math.min(25, Math.abs(excess / slope) + 0.02), 5);
             StanceTrial next = bent(shallower);
             double left = next.skeleton.at(rear, Part.KNEE).getZ() - least;

@@ -23,7 +23,7 @@ class BreachWordsTest {
 
     @Test
     void a_breach_says_side_value_and_limit_and_mirrors() {
-        var breaches = new Breaches();
+        var breaches = new Breaches(1.7);
         breaches.atMost(Breaches.Kind.ANKLE, Side.LEFT, 34, 29);
         assertEquals("the left ankle would need 34° of forward bend, 29° is allowed", Teller.PLAIN.plain(breaches.worst().constraint()));
         assertEquals("the right ankle would need 34° of forward bend, 29° is allowed",

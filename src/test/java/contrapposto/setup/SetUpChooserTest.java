@@ -7,6 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import contrapposto.assess.Assessor;
 import contrapposto.assess.Specs;
 import contrapposto.body.Joint;
+import contrapposto.body.Pose;
+import contrapposto.body.Joint;
 import contrapposto.catalogue.Catalogue;
 import contrapposto.catalogue.CatalogueReader;
 import contrapposto.catalogue.HouseRules;
@@ -28,6 +30,7 @@ import org.junit.jupiter.api.DisplayNameGenerator;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * The reference set-ups of the trade (common practice, no source): they must come out of levers, targets and solved poses.
@@ -177,6 +180,30 @@ class SetUpChooserTest {
         for (var side : sides.values()) {
             assertTrue(side.pose().mechanics().shinWorking() <= 15.1, () -> "shin " + side.pose().mechanics().shinWorking());
         }
+    }
+
+    /** The client's own hip: a hinge folds no farther on the stiff side, and as far as ever on the other. */
+    @ParameterizedTest
+    @ValueSource(strings = {"staggered-deadlift", "split-squat", "kickstand-hinge"})
+    void a_stiff_hip_is_never_bent_farther_than_it_was_measured(String id) {
+        var free = chosen(Specs.turned(Turned.RIGHT), id).usable().get(id);
+        var stiff = chosen(Specs.turned(Turned.RIGHT).measured(new Measure("hip flexion", 55, 120, "deg")), id);
+        assertTrue(stiff.usable().containsKey(id), () -> stiff.leftOut().toString());
+        for (var side : stiff.usable().get(id).values()) {
+            for (var pose : List.of(side.pose().start(), side.pose().working())) {
+                assertTrue(hipFlexion(pose, Side.LEFT) < 55.5, () -> side.side() + ": " + hipFlexion(pose, Side.LEFT));
+            }
+        }
+        var most = free.values().stream().mapToDouble(side -> hipFlexion(side.pose().working(), Side.LEFT)).max().orElseThrow();
+        assertTrue(most > 60, () -> "without the measure it bends " + most + ", so the limit is what held it");
+    }
+
+    /** Between thigh and trunk, 0 = in line, degrees. */
+    private static double hipFlexion(Pose pose, Side side) {
+        var thigh = pose.at(Joint.of(side, Joint.Part.KNEE)).subtract(pose.at(Joint.of(side, Joint.Part.HIP)));
+        var trunk = pose.at(Joint.NECK).subtract(pose.at(Joint.PELVIS));
+        var forward = pose.at(Joint.LEFT_HIP).subtract(pose.at(Joint.RIGHT_HIP)).crossProduct(trunk);
+        return StrictMath.toDegrees(StrictMath.atan2(thigh.dotProduct(forward.normalize()), -thigh.dotProduct(trunk.normalize())));
     }
 
     @Test
