@@ -91,7 +91,7 @@ public sealed interface Block {
     /**
      * A table whose heads repeat on every page; the rows of a group stay together, and the whole table if it fits on
      * a page. The title stands in the first head row, whose first cell stays empty for it; column widths are mm and
-     * add up to the measure (178, or 89 in a quarter). Bold words of the first head row are set larger.
+     * add up to the measure (178, or 90 on a folded sheet). Bold words of the first head row are set larger.
      */
     record Table(String title, List<Column> columns, List<Row> head, List<Group> groups, List<Inline> note)
             implements Block {

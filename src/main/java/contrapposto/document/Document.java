@@ -49,8 +49,8 @@ public record Document(String title, String author, String subject, String langu
         }
     }
 
-    /** How the sheets of a part are used: whole, or folded into quarters without a footer. */
-    public enum Format { WHOLE, QUARTERS }
+    /** How the sheets of a part are used: whole, or folded lengthways, a column on each half, set close and without a footer. */
+    public enum Format { WHOLE, FOLDED }
 
     /**
      * A run of pages with a name in the footer and a bookmark.

@@ -29,12 +29,10 @@ import java.util.function.Function;
 public final class FootMap {
     /** Width the map is designed for, mm; it grows with the height, not with the width. */
     public static final double WIDTH = 25.6;
-    /** Box of the pocket page's small map, mm. */
-    public static final double SMALL_WIDTH = 15.2;
-    public static final double SMALL_HEIGHT = 23.5;
     private static final double LEFT_X = 6.4;
     private static final double RIGHT_X = 18.6;
     private static final double LONGEST = 15.2;
+    private static final double SMALL_LONGEST = 10.5;
     private static final double PILL = 5;
     private static final double SHARE_SIZE = 12;
 
@@ -103,7 +101,8 @@ public final class FootMap {
     }
 
     private static Figure small(FootPlan plan, double width, double height) {
-        double length = 10.5;
+        double length = Math.min(SMALL_LONGEST, plan.arrangement() instanceof FootPlan.Split ? (height - 2.5) / 2
+                : plan.arrangement() instanceof FootPlan.Kneeling ? (height - 1) / 2.5 : height / 1.45);
         Canvas canvas = new Canvas();
         double left = width / 2 - 3.8;
         double right = width / 2 + 3.8;

@@ -82,6 +82,11 @@ public final class Press {
         });
     }
 
+    /** The wanted editions of a solved plan, one after the other. */
+    Outcome<List<Finished>> print(Plan plan) {
+        return printed(plan, PlanFile.of(plan));
+    }
+
     /** The coach's page on a block that is over, as a PDF. */
     public Outcome<byte[]> changes(Review review) {
         return composer.changes(review).then(typesetter::set).map(Pages::bytes);

@@ -14,6 +14,16 @@ record Desk(Fonts fonts, TypeScale type, Stock stock, Wording wording, Folios fo
         return plain * type.spacing();
     }
 
+    /** Air inside rows: less where type is set close, never more. */
+    double air(double plain) {
+        return plain * Math.min(1, type.spacing());
+    }
+
+    /** The same for a sheet to fold, which is set closer. */
+    Desk folded() {
+        return new Desk(fonts, TypeScale.FOLDED, stock, wording, folios, large, misses);
+    }
+
     LineBreaker lines(Style style) {
         return new LineBreaker(this, style);
     }

@@ -5,7 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** A place on a page that slabs fill from the top: the live area, or a quarter of the sheet. */
+/** A place on a page that slabs fill from the top: the live area, or half of a folded sheet. */
 final class Frame {
     /** Steps in which a page is stretched. */
     private static final int STEPS = 14;

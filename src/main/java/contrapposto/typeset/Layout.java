@@ -15,10 +15,10 @@ import java.util.Optional;
 /** A whole document on its pages, not yet painted. */
 record Layout(Desk desk, Footer footer, List<Sheaf> sheaves) {
     private static final double LEGEND_GAP = 2;
-    private static final double QUARTER_LEFT = 8;
-    private static final double QUARTER_TOP = 8;
-    private static final double QUARTER_BOTTOM = 6;
-    private static final double QUARTER_MEASURE = 90;
+    private static final double FOLDED_LEFT = 8;
+    private static final double FOLDED_TOP = 8;
+    private static final double FOLDED_BOTTOM = 6;
+    private static final double FOLDED_MEASURE = 90;
 
     /** The pages of one part; {@code blanks} before its first. */
     record Sheaf(Part part, List<Leaf> leaves, Optional<LegendSlab> legend, int blanks) { }
@@ -32,8 +32,9 @@ record Layout(Desk desk, Footer footer, List<Sheaf> sheaves) {
             var legend = part.legend().map(l -> LegendSlab.of(l, desk));
             double foot = footer.extra() + legend.map(l -> l.height(0) + LEGEND_GAP).orElse(0.0);
             boolean whole = part.format() == Format.WHOLE;
-            var plan = whole ? page(desk.stock(), foot) : quarters(desk.stock());
-            var items = new BlockSetter(desk).items(part.blocks(), whole ? Stock.MEASURE : QUARTER_MEASURE);
+            var plan = whole ? page(desk.stock(), foot) : halves(desk.stock());
+            var items = whole ? new BlockSetter(desk).items(part.blocks(), Stock.MEASURE)
+                    : new BlockSetter(desk.folded()).items(part.blocks(), FOLDED_MEASURE);
             var leaves = new ArrayList<>(new Paginator(desk, plan, pages + blanks).filled(items));
             if (blanks > 0) {
                 leaves.add(0, new Leaf(List.of()));
@@ -45,18 +46,13 @@ record Layout(Desk desk, Footer footer, List<Sheaf> sheaves) {
     }
 
     private static Plan page(Stock stock, double foot) {
-        return new Plan(List.of(new Bounds(stock.margin(), stock.top(), stock.live() - foot)), true);
+        return new Plan(List.of(new Bounds(stock.margin(), stock.top(), stock.live() - foot)), true, false);
     }
 
-    private static Plan quarters(Stock stock) {
-        var bounds = new ArrayList<Bounds>();
+    private static Plan halves(Stock stock) {
         double width = stock.width() / 2;
-        double height = stock.height() / 2;
-        for (int i = 0; i < 4; i++) {
-            bounds.add(new Bounds(i % 2 * width + QUARTER_LEFT, i / 2 * height + QUARTER_TOP,
-                    height - QUARTER_TOP - QUARTER_BOTTOM));
-        }
-        return new Plan(bounds, false);
+        double height = stock.height() - FOLDED_TOP - FOLDED_BOTTOM;
+        return new Plan(List.of(new Bounds(FOLDED_LEFT, FOLDED_TOP, height), new Bounds(width + FOLDED_LEFT, FOLDED_TOP, height)), false, true);
     }
 
     /** Printed page numbers of all pages: counted for each prefix by itself. */

@@ -24,8 +24,9 @@ final class Paginator {
      *
      * @param bounds   where they lie
      * @param repeats  whether the title is repeated on pages that go on
+     * @param fills    whether what would fit the next frame whole is divided to fill this one
      */
-    record Plan(List<Bounds> bounds, boolean repeats) {
+    record Plan(List<Bounds> bounds, boolean repeats, boolean fills) {
         record Bounds(double x, double y, double height) { }
     }
 
@@ -78,7 +79,7 @@ final class Paginator {
             return;
         }
         boolean fresh = frame.isFresh();
-        if (fresh || !last.slab().whole() || isTallerThanAPage(last.slab())) {
+        if (fresh || plan.fills() || !last.slab().whole() || isTallerThanAPage(last.slab())) {
             double room = frame.left() - (needed - last.slab().height(0));
             var cut = last.slab().cut(room, page());
             if (cut.isPresent()) {

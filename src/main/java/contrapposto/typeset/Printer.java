@@ -111,12 +111,15 @@ final class Printer {
         return frames.stream().filter(Frame::isElastic).mapToDouble(Frame::stretch).min().orElse(1);
     }
 
+    /** The first fold through all of it; the second one crosses words, so only the edges mark it. */
     private void folds(Sheet sheet) {
         sheet.tags().artifact(() -> {
             sheet.pen().moveTo(stock.width() / 2, 6);
             sheet.pen().lineTo(stock.width() / 2, stock.height() - 6);
-            sheet.pen().moveTo(6, stock.height() / 2);
-            sheet.pen().lineTo(stock.width() - 6, stock.height() / 2);
+            sheet.pen().moveTo(1, stock.height() / 2);
+            sheet.pen().lineTo(6, stock.height() / 2);
+            sheet.pen().moveTo(stock.width() - 6, stock.height() / 2);
+            sheet.pen().lineTo(stock.width() - 1, stock.height() / 2);
             sheet.pen().dashed(Tone.BLACK, FOLD_LINE, FOLD_ON, FOLD_OFF);
         });
     }

@@ -19,6 +19,7 @@ final class TableSetter {
     private static final double WIDEST_ENTRY = 1.2;
     private static final double ENTRY_ROW = 10;
     private static final double PILL = 5;
+    private static final double SMALLEST_PILL = 4.4;
 
     private final Desk desk;
 
@@ -67,37 +68,45 @@ final class TableSetter {
         return Math.max(title.line(), lowered + text);
     }
 
-    /** The rows of a group; a first cell that stands over several of them may be as high as they are together. */
+    /** The rows of a group; a first cell or picture that stands over several of them may be as high as they are together. */
     private TableSlab.Group group(Table table, Table.Group group) {
         var rows = new ArrayList<TableSlab.Row>();
         for (int i = 0; i < group.rows().size(); i++) {
-            rows.add(row(table, group.rows().get(i), i + 1 < group.rows().size()
-                    && group.rows().get(i + 1).cells().getFirst() instanceof Cell.Empty));
+            rows.add(row(table, group.rows(), i));
         }
-        int from = 0;
-        for (int to = 1; to <= rows.size(); to++) {
-            if (to == rows.size() || !(rows.get(to).cells().getFirst() instanceof CellBox.Empty)) {
-                rows.set(to - 1, raised(rows.get(to - 1), rows.subList(from, to)));
-                from = to;
+        var made = new TableSlab.Group(rows);
+        for (int i = 0; i < rows.size(); i++) {
+            for (int column = 0; column < table.columns().size(); column++) {
+                int span = made.span(i, column);
+                if (span > 1) {
+                    rows.set(i + span - 1, raised(rows.subList(i, i + span), rows.get(i).cells().get(column)));
+                }
             }
         }
         return new TableSlab.Group(rows);
     }
 
-    /** The last of the rows that share a first cell, high enough for that cell. */
-    private static TableSlab.Row raised(TableSlab.Row last, List<TableSlab.Row> sharing) {
-        double missing = sharing.getFirst().cells().getFirst().height() + TIGHT_AIR
-                - sharing.stream().mapToDouble(TableSlab.Row::tight).sum();
+    /** The last of the rows over which a cell stands, high enough for that cell. */
+    private TableSlab.Row raised(List<TableSlab.Row> sharing, CellBox cell) {
+        var last = sharing.getLast();
+        double missing = cell.height() + desk.air(TIGHT_AIR) - sharing.stream().mapToDouble(TableSlab.Row::tight).sum();
         double tight = last.tight() + Math.max(0, missing);
         return new TableSlab.Row(last.cells(), tight, Math.max(tight, last.wide()), last.spans());
     }
 
-    private TableSlab.Row row(Table table, Table.Row row, boolean spans) {
+    private TableSlab.Row row(Table table, List<Table.Row> group, int at) {
+        var row = group.get(at);
+        var next = at + 1 < group.size() ? group.get(at + 1).cells() : row.cells();
+        boolean spans = next.getFirst() instanceof Cell.Empty && at + 1 < group.size();
         var cells = cells(table, row, desk.type().number(), false);
-        double natural = cells.stream().skip(spans ? 1 : 0).mapToDouble(CellBox::height).max().orElse(0);
+        double natural = 0;
+        for (int i = spans ? 1 : 0; i < cells.size(); i++) {
+            boolean hangs = cells.get(i) instanceof CellBox.Picture && next.get(i) instanceof Cell.Empty;
+            natural = hangs ? natural : Math.max(natural, cells.get(i).height());
+        }
         boolean boxes = row.cells().stream().anyMatch(TableSetter::isTextEntry);
         double wanted = Math.max(boxes && row.height() == 0 ? desk.gap(ENTRY_ROW) : row.height(), natural + ROW_AIR);
-        double tight = Math.max(natural + TIGHT_AIR, boxes ? wanted * TIGHTEST_ENTRY : 0);
+        double tight = Math.max(natural + desk.air(TIGHT_AIR), boxes ? wanted * TIGHTEST_ENTRY : 0);
         return new TableSlab.Row(cells, tight, boxes ? wanted * WIDEST_ENTRY : wanted, spans);
     }
 
@@ -135,7 +144,7 @@ final class TableSetter {
         var body = desk.type().body();
         return switch (cell) {
             case Cell.Words(List<List<Inline>> paragraphs) -> words(paragraphs, column, room, head ? bold : body);
-            case Cell.Side(var badge) -> new CellBox.Side(badge, desk.gap(PILL));
+            case Cell.Side(var badge) -> new CellBox.Side(badge, Math.max(SMALLEST_PILL, desk.gap(PILL)));
             case Cell.Dose(String upper, String lower, Optional<String> third, boolean heavier) -> new CellBox.Dose(
                     spaced(desk.lines(body).single(upper, false)), dose(lower, third.isPresent()),
                     third.map(t -> desk.lines(body).broken(t, false, room)).orElse(List.of()), body,

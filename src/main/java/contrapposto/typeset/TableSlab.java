@@ -5,6 +5,7 @@ import contrapposto.figure.Tone;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.IntUnaryOperator;
 
 /**
  * A table. Divided between groups of rows only; the second part repeats title and heads.
@@ -45,6 +46,29 @@ record TableSlab(HeadingSlab title, HeadingSlab again, List<Column> columns, Lis
     record Group(List<Row> rows) {
         double height(double stretch) {
             return 2 * IN_GROUP + rows.stream().mapToDouble(r -> r.height(stretch)).sum();
+        }
+
+        /** Over how many rows a cell stands: first cells and pictures over the empty ones below; 0 for those. */
+        int span(int row, int column) {
+            int top = row;
+            while (top > 0 && cell(top, column) instanceof CellBox.Empty) {
+                top--;
+            }
+            if (column > 0 && !(cell(top, column) instanceof CellBox.Picture)) {
+                return 1;
+            }
+            if (top < row) {
+                return 0;
+            }
+            int below = row + 1;
+            while (below < rows.size() && cell(below, column) instanceof CellBox.Empty) {
+                below++;
+            }
+            return below - row;
+        }
+
+        private CellBox cell(int row, int column) {
+            return rows.get(row).cells().get(column);
         }
     }
 
@@ -91,7 +115,7 @@ record TableSlab(HeadingSlab title, HeadingSlab again, List<Column> columns, Lis
         }
         sheet.tags().begin("Table");
         for (int i = 0; i < head.size(); i++) {
-            paint(sheet, head.get(i), x, top, head.get(i).height(0), true, i == 0, 1);
+            paint(sheet, head.get(i), x, top, head.get(i).height(0), true, i == 0, column -> 1);
             top += head.get(i).height(0);
         }
         top += head.isEmpty() ? 0 : BELOW_HEAD;
@@ -109,27 +133,18 @@ record TableSlab(HeadingSlab title, HeadingSlab again, List<Column> columns, Lis
 
     private double paint(Sheet sheet, Group group, double x, double y, double stretch) {
         double top = y + IN_GROUP;
-        int shared = shared(group);
         for (int i = 0; i < group.rows().size(); i++) {
             var row = group.rows().get(i);
-            paint(sheet, row, x, top, row.height(stretch), false, false, i == 0 ? shared : i < shared ? 0 : 1);
+            int at = i;
+            paint(sheet, row, x, top, row.height(stretch), false, false, column -> group.span(at, column));
             top += row.height(stretch);
         }
         return top + IN_GROUP;
     }
 
-    /** Over how many rows the first cell of a group stands. */
-    private static int shared(Group group) {
-        int rows = 1;
-        while (rows < group.rows().size() && group.rows().get(rows).cells().getFirst() instanceof CellBox.Empty) {
-            rows++;
-        }
-        return rows;
-    }
-
-    /** @param span rows of the first cell; 0 when a cell above stands in its place */
+    /** @param spans rows of the cell in a column; 0 when a cell above stands in its place */
     private void paint(Sheet sheet, Row row, double x, double y, double height, boolean header, boolean first,
-                       int span) {
+                       IntUnaryOperator spans) {
         var tags = sheet.tags();
         tags.begin("TR");
         double left = x;
@@ -137,10 +152,11 @@ record TableSlab(HeadingSlab title, HeadingSlab again, List<Column> columns, Lis
         for (int i = 0; i < row.cells().size(); i++) {
             var cell = row.cells().get(i);
             double width = columns.get(i).width();
-            if (i > 0 || span > 0) {
+            int span = spans.applyAsInt(i);
+            if (span > 0) {
                 boolean heading = cell.words() && (header || i == 0);
                 tags.begin(heading ? "TH" : "TD");
-                tags.cell(heading ? header ? "Column" : "Row" : "", i == 0 ? span : 1);
+                tags.cell(heading ? header ? "Column" : "Row" : "", span);
                 double own = row.boxed() ? Math.max(0, (height - cell.height()) / 2) : text;
                 cell.paint(sheet, left, y, width, height, first && titled() ? onTitle(cell) : own);
                 tags.end();

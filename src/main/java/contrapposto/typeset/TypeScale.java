@@ -26,6 +26,12 @@ record TypeScale(Style name, Style title, Style panel, Style notice, Style lead,
             new Style(12, 8), new Style(12, 8), new Style(14, 8), new Style(12, 5), new Style(12, 5),
             new Style(12, 5.5), new Style(11, 5), 1);
 
+    /** For the pocket sheet: the plain print's sizes on lines as close as their letters allow. */
+    static final TypeScale FOLDED = new TypeScale(new Style(17, 8), new Style(14, 7), new Style(14, 7),
+            new Style(13, 6.5), new Style(12, 5), new Style(11, 4.5), new Style(12, 5), new Style(15, 8),
+            new Style(12, 8), new Style(12, 8), new Style(14, 7), new Style(12, 4.8), new Style(12, 4.8),
+            new Style(11, 4.5), new Style(11, 4.5), 0.75);
+
     private static final TypeScale LARGE = new TypeScale(new Style(36, 15), new Style(28, 14), new Style(26, 15),
             new Style(22, 12), new Style(22, 10), new Style(19, 8.5), new Style(21, 10), new Style(24, 14),
             new Style(20, 14), new Style(18, 14), new Style(22, 12), new Style(20, 9), new Style(19, 8),

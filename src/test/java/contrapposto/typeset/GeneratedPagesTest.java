@@ -53,7 +53,7 @@ class GeneratedPagesTest {
         var pages = ((contrapposto.notice.Outcome.Done<Pages>) document).value();
         PAGES.addAndGet(pages.count());
         FILES.incrementAndGet();
-        assertEquals(Set.of(), PageFaults.of(pages.bytes(), Stock.of(paper == Paper.A4 ? Document.Paper.A4 : Document.Paper.LETTER),
+        assertEquals(Set.of(), PageFaults.of(pages.bytes(), paper == Paper.A4 ? Document.Paper.A4 : Document.Paper.LETTER,
                 print == Print.LARGE ? 18 : 11, edition == Edition.POCKET), "plan " + number + ", " + edition + ", " + paper + ", " + print);
     }
 

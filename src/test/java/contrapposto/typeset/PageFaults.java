@@ -1,5 +1,6 @@
 package contrapposto.typeset;
 
+import contrapposto.document.Document;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -17,7 +18,7 @@ import org.apache.pdfbox.text.PDFMarkedContentExtractor;
 import org.apache.pdfbox.text.TextPosition;
 
 /** What breaks the rules of a page in a finished file, found by reading it back. */
-final class PageFaults {
+public final class PageFaults {
     private final PDDocument file;
     private final Stock stock;
     private final double floor;
@@ -31,10 +32,10 @@ final class PageFaults {
         this.folded = folded;
     }
 
-    /** @param folded whether its pages are folded into quarters, each with margins of its own */
-    static Set<String> of(byte[] pdf, Stock stock, double floor, boolean folded) throws IOException {
+    /** @param folded whether its pages are folded lengthways, each half with margins of its own */
+    public static Set<String> of(byte[] pdf, Document.Paper paper, double floor, boolean folded) throws IOException {
         try (var file = Loader.loadPDF(pdf)) {
-            var faults = new PageFaults(file, stock, floor, folded);
+            var faults = new PageFaults(file, Stock.of(paper), floor, folded);
             for (int page = 1; page <= file.getNumberOfPages(); page++) {
                 faults.letters(page);
                 faults.heads(page);
@@ -69,11 +70,9 @@ final class PageFaults {
     private boolean outside(Letterpress.Run run) {
         if (folded) {
             double fold = stock.width() / 2;
-            double across = stock.height() / 2;
             boolean right = run.left() > fold;
-            double middle = (run.top() + run.bottom()) / 2;
             return run.left() < (right ? fold + 5 : 5) || run.right() > (right ? stock.width() - 5 : fold - 5)
-                    || Math.abs(middle - across) < 5 || run.top() < 5 || run.bottom() > stock.height() - 5;
+                    || run.top() < 5 || run.bottom() > stock.height() - 5;
         }
         return run.left() < stock.margin() - 0.1 || run.right() > stock.margin() + Stock.MEASURE + 0.1
                 || run.top() < stock.top() - 0.1 || run.bottom() > stock.folio() + 0.01;

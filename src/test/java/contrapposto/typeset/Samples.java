@@ -44,7 +44,7 @@ final class Samples {
                 new Part("Reasons", "C", Format.WHOLE, reasons(), Optional.empty(), false),
                 part("Referral", referral())));
         if (!large) {
-            parts.add(new Part("Pocket", "", Format.QUARTERS, pocket(), Optional.empty(), false));
+            parts.add(new Part("Pocket", "", Format.FOLDED, pocket(), Optional.empty(), false));
         }
         return of("Both feet, block 1", paper, print, parts, Optional.of(new Document.Attachment("plan.yaml",
                 "text/yaml", "format: 1\n".getBytes(StandardCharsets.UTF_8), "the plan as data")));
