@@ -55,16 +55,9 @@ public final class Audit {
                 Map.entry("10", summary()), Map.entry("12", actions()), Map.entry("14", actions()), Map.entry("18", risks())));
     }
 
-    /** How hard each part of the client edition reads, and the safety panel alone; English only, in the order of the pages. */
-    public Map<String, Grade> grades() {
-        var grades = new LinkedHashMap<String, Grade>();
-        if (client.document().language().equals("en")) {
-            client.document().parts().stream().filter(p -> !client.lines(p).isEmpty()).forEach(p -> grades.put(p.name(), Grade.of(client.lines(p))));
-            client.all(Block.Panel.class).stream().findFirst().ifPresent(panel -> grades.put(panel.heading(), Grade.of(panel.groups().stream()
-                    .flatMap(g -> java.util.stream.Stream.concat(g.points().stream(), java.util.stream.Stream.of(g.after()))).map(Reader::words)
-                    .filter(l -> !l.isBlank()).toList())));
-        }
-        return grades;
+    /** How hard each part of the client edition reads. */
+    public Wording wording() {
+        return Wording.of(client.document());
     }
 
     /** What a machine found, and where. */

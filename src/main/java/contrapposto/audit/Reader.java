@@ -48,22 +48,60 @@ record Reader(Document document) {
         };
     }
 
+    /**
+     * A line of running text.
+     *
+     * @param place the part and the headings it stands under
+     */
+    record Line(String place, String text) { }
+
     /** The running text of a part, a line for each block, item or note; labels of tables and boxes are no text. */
-    List<String> lines(Document.Part part) {
-        var lines = new ArrayList<String>();
-        part.blocks().stream().flatMap(Reader::withInner).forEach(block -> text(block).map(Reader::words).filter(l -> !l.isBlank()).forEach(lines::add));
+    List<Line> lines(Document.Part part) {
+        return lines(part.name(), part.blocks());
+    }
+
+    static List<Line> lines(String place, List<Block> blocks) {
+        var lines = new ArrayList<Line>();
+        read(place, blocks, lines);
         return lines;
     }
 
-    private static Stream<List<Inline>> text(Block block) {
-        return switch (block) {
-            case Block.Opening opening -> Stream.concat(opening.sentences().stream(), opening.notes().stream().map(Block.Note::runs));
-            case Block.Paragraph paragraph -> Stream.of(paragraph.runs());
-            case Block.Bullets bullets -> bullets.items().stream();
-            case Block.Steps steps -> steps.items().stream();
-            case Block.Panel panel -> panel.groups().stream().flatMap(g -> Stream.concat(g.points().stream(), Stream.of(g.after())));
-            case Block other -> Stream.of();
-        };
+    private static void read(String place, List<Block> blocks, List<Line> lines) {
+        String here = place;
+        for (Block block : blocks) {
+            String at = here;
+            switch (block) {
+                case Block.Heading heading -> here = under(place, heading.text());
+                case Block.Opening opening -> {
+                    add(at, opening.sentences(), lines);
+                    add(at, opening.notes().stream().map(Block.Note::runs).toList(), lines);
+                    read(at, inner(opening), lines);
+                }
+                case Block.Panel panel -> panel.groups().forEach(group -> {
+                    String within = under(under(at, panel.heading()), group.heading());
+                    add(within, group.points(), lines);
+                    add(within, List.of(group.after()), lines);
+                });
+                case Block.Card card -> {
+                    String name = under(at, card.number() + " " + card.name());
+                    halves(card.halves()).forEach(half -> read(under(name, half.heading()), half.blocks(), lines));
+                    read(name, card.bandLeft(), lines);
+                    read(name, card.bandRight(), lines);
+                }
+                case Block.Paragraph paragraph -> add(at, List.of(paragraph.runs()), lines);
+                case Block.Bullets bullets -> add(at, bullets.items(), lines);
+                case Block.Steps steps -> add(at, steps.items(), lines);
+                case Block other -> read(at, inner(other), lines);
+            }
+        }
+    }
+
+    private static String under(String place, String heading) {
+        return heading.isBlank() ? place : place + " > " + heading;
+    }
+
+    private static void add(String place, List<List<Inline>> texts, List<Line> lines) {
+        texts.stream().map(Reader::words).filter(text -> !text.isBlank()).forEach(text -> lines.add(new Line(place, text)));
     }
 
     static String words(List<Inline> runs) {

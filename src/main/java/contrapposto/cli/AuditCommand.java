@@ -68,11 +68,7 @@ final class AuditCommand implements Callable<Integer> {
         list("Reporting of exercise (Slade et al. 2016), coach edition", audit.reporting());
         list("Patient material, printed (PEMAT-P), client edition", audit.patientMaterial());
         list("Clear communication (CDC index), client edition", audit.clearCommunication());
-        streams.out().println("Reading grade, client edition (Flesch-Kincaid; SMOG)");
-        audit.grades().forEach((part, grade) -> {
-            streams.out().println(String.format(Locale.ROOT, "  %-20s %5.1f; %4.1f", part, grade.kincaid(), grade.smog()));
-            grade.longest().forEach(sentence -> streams.out().println("    long: " + sentence));
-        });
+        new WordingReport(audit.wording()).print(streams.out());
     }
 
     private void list(String title, List<Finding> findings) {

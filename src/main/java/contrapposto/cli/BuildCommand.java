@@ -5,12 +5,10 @@ import contrapposto.check.CheckedSpec.Edition;
 import contrapposto.check.CheckedSpec.Paper;
 import contrapposto.check.CheckedSpec.Print;
 import contrapposto.compose.Composer;
-import contrapposto.compose.Templates;
 import contrapposto.notice.Outcome;
 import contrapposto.press.Press;
 import contrapposto.press.Wanted;
 import contrapposto.typeset.Typesetter;
-import contrapposto.wording.Phrasebook;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -46,8 +44,8 @@ final class BuildCommand implements Callable<Integer> {
     @Option(names = "--print", paramLabel = "PRINT", description = "plain or large (default: as the spec says).")
     private Optional<Print> print = Optional.empty();
 
-    @Option(names = "--language", paramLabel = "LANGUAGE", description = "en, es or de (default: as the spec says).")
-    private Optional<String> language = Optional.empty();
+    @Mixin
+    private final Spoken spoken = new Spoken();
 
     @Option(names = "--html", description = "Also write each edition as one HTML page.")
     private boolean html;
@@ -61,8 +59,8 @@ final class BuildCommand implements Callable<Integer> {
     @Option(names = "--again", description = "Make everything again, also what is there from the same inputs.")
     private boolean again;
 
-    @Option(names = "--templates", paramLabel = "DIR", description = "Lay the templates of this folder over ours.")
-    private Optional<Path> templates = Optional.empty();
+    @Mixin
+    private final OwnTemplates templates = new OwnTemplates();
 
     @Mixin
     private final MoreFonts fonts = new MoreFonts();
@@ -88,7 +86,7 @@ final class BuildCommand implements Callable<Integer> {
         if (!watch) {
             return once();
         }
-        var watched = Stream.of(specs.stream().flatMap(BuildCommand::withBases).map(streams::path).toList(), house.own(streams), templates.map(streams::path).stream().toList(),
+        var watched = Stream.of(specs.stream().flatMap(BuildCommand::withBases).map(streams::path).toList(), house.own(streams), templates.own(streams),
                 fonts.files(streams)).flatMap(List::stream).toList();
         return new Watch(watched, streams, () -> true).each(this::once);
     }
@@ -104,9 +102,6 @@ final class BuildCommand implements Callable<Integer> {
         if (atOnce < 1 || atOnce > MOST_JOBS) {
             throw new Console.Usage("`--jobs " + atOnce + "` is out of range; give a number from 1 to " + MOST_JOBS);
         }
-        language.filter(wanted -> !Phrasebook.LANGUAGES.contains(wanted)).ifPresent(wanted -> {
-            throw new Console.Usage("`--language " + wanted + "` is not spoken here; give one of " + String.join(", ", Phrasebook.LANGUAGES));
-        });
         return switch (house.open(streams)) {
             case Outcome.Refused<?> refused -> {
                 streams.notices(refused.notices());
@@ -138,10 +133,10 @@ final class BuildCommand implements Callable<Integer> {
             inputs.forEach(input -> streams.notices(input.spec().notices()));
             return Console.NOTHING;
         }
-        var wanted = new Wanted(editions, paper, print, html, language, secrecy.attach());
-        var press = new Press(catalogue, new Composer(openTemplates()), wanted,
+        var wanted = new Wanted(editions, paper, print, html, spoken.language(), secrecy.attach());
+        var press = new Press(catalogue, new Composer(templates.open(streams)), wanted,
                 secrecy.password(streams).map(typesetter::openedBy).orElse(typesetter));
-        var own = Stream.of(house.own(streams), templates.map(streams::path).stream().toList(), fonts.files(streams)).flatMap(List::stream).toList();
+        var own = Stream.of(house.own(streams), templates.own(streams), fonts.files(streams)).flatMap(List::stream).toList();
         var job = new Run.Job(press, Fingerprint.of(wanted.toString(), own), again || secrecy.protects(), atOnce);
         var tally = new Run(job, streams.path(out), out, streams, voice).all(inputs);
         if (json && tally.written()) {
@@ -155,17 +150,6 @@ final class BuildCommand implements Callable<Integer> {
             return Files.readString(manifest);
         } catch (IOException e) {
             throw new Console.Usage("`" + manifest + "` was written, but cannot be read");
-        }
-    }
-
-    private Templates openTemplates() {
-        if (templates.isEmpty()) {
-            return Templates.own();
-        }
-        try {
-            return Templates.over(streams.path(templates.get()));
-        } catch (IOException e) {
-            throw new Console.Usage("`--templates " + templates.get() + "` is no folder that can be read");
         }
     }
 }

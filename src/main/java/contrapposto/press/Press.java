@@ -2,6 +2,7 @@ package contrapposto.press;
 
 import contrapposto.assess.Assessed;
 import contrapposto.assess.Assessor;
+import contrapposto.audit.Wording;
 import contrapposto.catalogue.Catalogue;
 import contrapposto.catalogue.CatalogueReader;
 import contrapposto.catalogue.HouseRulesReader;
@@ -104,12 +105,23 @@ public final class Press {
                 : prescriber.prescribe(selector.select(setUps.choose(assessed, catalogue)));
     }
 
+    /** How hard the client edition reads, or the referral page where the program is withheld; with a warning for each part too hard. */
+    public Outcome<Wording> wording(CheckedSpec spec) {
+        var plan = solve(spec);
+        return composer.illustrate(plan, wanted.language()).then(drawn -> composer.compose(plan, wanted.order(plan, Edition.CLIENT), drawn))
+                .then(document -> measured(document, plan, Edition.CLIENT)).map(Wording::of);
+    }
+
+    private Outcome<Document> measured(Document document, Plan plan, Edition edition) {
+        return Outcome.of(document, edition == Edition.CLIENT ? HardWords.in(document, wanted.name(plan, edition) + ".ftlx") : List.of());
+    }
+
     private Outcome<List<Finished>> printed(Plan plan, byte[] planFile) {
         return composer.illustrate(plan, wanted.language()).then(drawn -> {
             Outcome<List<Finished>> all = Outcome.done(List.of());
             for (Edition edition : wanted.editions(plan)) {
                 all = all.then(before -> composer.compose(plan, wanted.order(plan, edition), drawn)
-                        .map(document -> carrying(document, plan, planFile, edition))
+                        .then(document -> measured(document, plan, edition)).map(document -> carrying(document, plan, planFile, edition))
                         .then(document -> files(document, wanted.name(plan, edition))).map(files -> joined(before, files)));
             }
             return all;

@@ -3,6 +3,7 @@ package contrapposto.catalogue;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import contrapposto.audit.Grade;
 import contrapposto.notice.Outcome;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -31,7 +32,7 @@ class AddAFamilyTest {
         var catalogue = ((Outcome.Done<Catalogue>) outcome).value();
         assertEquals(CatalogueTest.CATALOGUE.families().size() + 1, catalogue.families().size());
         assertEquals("Band pull-back", catalogue.words("en", "band-pull-back").name());
-        assertTrue(ReadingGrade.of(CatalogueTest.clientWords(catalogue.words("en", "band-pull-back"))) <= 6);
+        assertTrue(!Grade.of("en", List.of(CatalogueTest.clientWords(catalogue.words("en", "band-pull-back")))).over(6));
     }
 
     @Test

@@ -86,6 +86,7 @@ final class NoticeTour {
         run("font-not-embeddable", "the maker of a font given with `--font` does not allow it in a document", "take a font whose licence allows embedding");
         run("font-unreadable", "a file given with `--font` is no TrueType font", "give a single `.ttf` file");
         run("no-glyph", "no font at hand has a character of the handout, or its script is not set here", "add a font with `--font FILE`, or write it in Latin, Greek or Cyrillic letters");
+        run("hard-words", "a part of the client edition, mostly by a practice's own template, asks for more than eight years of school; the safety panel for more than six", "shorten its sentences and words; `contrapposto check --wording` names the long ones");
         run("mail-address", "a client or the practice has an address that mail cannot be sent to", "write `name@example.org` or `Name <name@example.org>` in the mail file");
         run("mail-file", "the mail file has a key, value or file right that will not do", "the message names the line; docs/mail.md shows a whole file");
         run("mail-server", "the mail server cannot be reached, trusted or logged in to", "check host, port, password and certificate; nothing was sent twice");

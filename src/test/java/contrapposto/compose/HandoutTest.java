@@ -7,7 +7,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import contrapposto.document.Block;
 import contrapposto.document.Cell;
 import contrapposto.document.Document;
-import contrapposto.catalogue.ReadingGrade;
 import contrapposto.notice.Outcome;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -103,20 +102,6 @@ class HandoutTest {
         assertEquals(client.identity(), again.identity());
     }
 
-    /** Common guidance for materials is grade 6 to 8 (reference F5.13); the formula is checked by ReadingGradeTest. */
-    @Test
-    void client_wording_reads_at_grade_8_or_below_and_the_safety_panel_at_6() {
-        for (Document.Part part : client.parts()) {
-            if (!part.name().equals("Log") && !part.name().equals("Weeks")) {
-                double grade = ReadingGrade.of(sentences(DocumentText.of(part.blocks())));
-                assertTrue(grade <= 8, part.name() + " reads at grade " + grade);
-            }
-        }
-        var opening = (Block.Opening) client.parts().getFirst().blocks().getFirst();
-        double grade = ReadingGrade.of(sentences(DocumentText.of(opening.safety().groups())));
-        assertTrue(grade <= 6, "the safety panel reads at grade " + grade);
-    }
-
     /** PAGE 15: "left" is only a side. */
     @Test
     void left_is_only_ever_a_side() {
@@ -210,7 +195,4 @@ class HandoutTest {
     }
 
     /** Each line ends a sentence, as a list item or a measure does. */
-    private static String sentences(List<String> lines) {
-        return String.join("\n", lines.stream().map(line -> line.matches(".*[.!?]$") ? line : line + ".").toList());
-    }
 }
