@@ -1,7 +1,12 @@
 package contrapposto.cli;
 
+import java.io.IOException;
 import java.io.PrintWriter;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.function.Supplier;
 import picocli.AutoComplete;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -15,25 +20,67 @@ final class Console {
     /** Bad usage, or nothing could be read. */
     static final int NOTHING = 2;
 
+    private static final String HELP = "/contrapposto/cli/help.txt";
+
     private final Streams streams;
+    /** By name, in the order in which the help lists them. */
+    private final Map<String, Supplier<Object>> commands = new LinkedHashMap<>();
 
     Console(Streams streams) {
         this.streams = streams;
+        commands.put("build", () -> new BuildCommand(streams));
+        commands.put("check", () -> new CheckCommand(streams));
+        commands.put("explain", () -> new ExplainCommand(streams));
+        commands.put("audit", () -> new AuditCommand(streams));
+        commands.put("next", () -> new NextCommand(streams));
+        commands.put("new", () -> NewCommand.line(streams));
+        commands.put("exercises", () -> new ExercisesCommand(streams));
+        commands.put("mail", () -> new MailCommand(streams));
     }
 
-    /** Runs one command line and returns its exit code. */
+    /**
+     * Runs one command line and returns its exit code. The help of the whole is a text that stands ready, and of the commands
+     * only the one that is named is built: half of a start went into reading annotations nobody asked about.
+     */
     int run(String... args) {
-        var line = new CommandLine(new Root())
-                .addSubcommand(new BuildCommand(streams)).addSubcommand(new CheckCommand(streams)).addSubcommand(new ExplainCommand(streams)).addSubcommand(new AuditCommand(streams))
-                .addSubcommand(new NextCommand(streams))
-                .addSubcommand(NewCommand.line(streams)).addSubcommand(new ExercisesCommand(streams))
-                .addSubcommand(new MailCommand(streams));
+        if (args.length == 1 && args[0].equals("--help")) {
+            streams.out().print(help());
+            return DONE;
+        }
+        var line = new CommandLine(new Root());
+        if (args.length > 0 && commands.containsKey(args[0])) {
+            line.addSubcommand(commands.get(args[0]).get());
+        } else {
+            complete(line);
+        }
         line.setOut(new PrintWriter(streams.out(), true, StandardCharsets.UTF_8));
         line.setErr(new PrintWriter(streams.err(), true, StandardCharsets.UTF_8));
         line.setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF));
         line.setCaseInsensitiveEnumValuesAllowed(true);
         line.setExecutionExceptionHandler((failure, command, parsed) -> failed(failure));
         return line.execute(args);
+    }
+
+    /** With every command, as help, completion and the search for what a word may have meant need them. */
+    private void complete(CommandLine line) {
+        line.addSubcommand(new CommandLine.HelpCommand());
+        line.addSubcommand(new AutoComplete.GenerateCompletion());
+        commands.values().forEach(command -> line.addSubcommand(command.get()));
+    }
+
+    /** What {@code --help} prints, as the library makes it: the text that stands ready is held against it by a test. */
+    String helpMade() {
+        var line = new CommandLine(new Root());
+        complete(line);
+        return line.getUsageMessage(CommandLine.Help.Ansi.OFF);
+    }
+
+    private static String help() {
+        try (var in = Console.class.getResourceAsStream(HELP)) {
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException unreadable) {
+            throw new UncheckedIOException("The class path does not read at " + HELP, unreadable);
+        }
     }
 
     private int failed(Exception failure) {
@@ -55,7 +102,7 @@ final class Console {
         }
     }
 
-    @Command(name = "contrapposto", version = "contrapposto 0.1.0", mixinStandardHelpOptions = true, subcommands = {CommandLine.HelpCommand.class, AutoComplete.GenerateCompletion.class},
+    @Command(name = "contrapposto", version = "contrapposto 0.1.0", mixinStandardHelpOptions = true,
             description = "Turns a YAML program spec into a solved exercise program, side by side, and prints it as a PDF handout.",
             synopsisSubcommandLabel = "COMMAND",
             footer = {"", "Example: contrapposto build programs -o out", "", "Exit code: 0 all done; 1 some specs failed or were withheld; 2 bad usage or nothing could be read."})
