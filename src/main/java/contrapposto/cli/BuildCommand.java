@@ -137,7 +137,8 @@ final class BuildCommand implements Callable<Integer> {
         var press = new Press(catalogue, new Composer(templates.open(streams)), wanted,
                 secrecy.password(streams).map(typesetter::openedBy).orElse(typesetter));
         var own = Stream.of(house.own(streams), templates.own(streams), fonts.files(streams)).flatMap(List::stream).toList();
-        var job = new Run.Job(press, Fingerprint.of(wanted.toString(), own), again || secrecy.protects(), atOnce);
+        boolean alone = inputs.size() == 1 && atOnce > 1;
+        var job = new Run.Job(alone ? press.inParallel() : press, Fingerprint.of(wanted.toString(), own), again || secrecy.protects(), atOnce);
         var tally = new Run(job, streams.path(out), out, streams, voice).all(inputs);
         if (json && tally.written()) {
             streams.out().print(text(streams.path(out).resolve("manifest.json")));

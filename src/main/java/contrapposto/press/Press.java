@@ -36,8 +36,9 @@ public final class Press {
     private final Catalogue catalogue;
     private final Composer composer;
     private final Wanted wanted;
+    private final boolean parallel;
     private final Assessor assessor = new Assessor();
-    private final SetUpChooser setUps = new SetUpChooser();
+    private final SetUpChooser setUps;
     private final Selector selector = new Selector();
     private final Prescriber prescriber = new Prescriber();
     private final Typesetter typesetter;
@@ -49,10 +50,24 @@ public final class Press {
 
     /** With a typesetter of your own. */
     public Press(Catalogue catalogue, Composer composer, Wanted wanted, Typesetter typesetter) {
+        this(catalogue, composer, wanted, typesetter, false);
+    }
+
+    private Press(Catalogue catalogue, Composer composer, Wanted wanted, Typesetter typesetter, boolean parallel) {
         this.typesetter = typesetter;
         this.catalogue = catalogue;
         this.composer = composer;
         this.wanted = wanted;
+        this.parallel = parallel;
+        this.setUps = parallel ? new SetUpChooser().inParallel() : new SetUpChooser();
+    }
+
+    /**
+     * The same press for a client who is alone: it works on several exercises and several editions at once, to the same bytes.
+     * Where many clients are at hand they keep the processors busy better, one each.
+     */
+    public Press inParallel() {
+        return new Press(catalogue, composer, wanted, typesetter, true);
     }
 
     /** A press with the catalogue, rules and templates of the house, which prints what each spec asks for. */
@@ -118,13 +133,13 @@ public final class Press {
 
     private Outcome<List<Finished>> printed(Plan plan, byte[] planFile) {
         return composer.illustrate(plan, wanted.language()).then(drawn -> {
-            Outcome<List<Finished>> all = Outcome.done(List.of());
-            for (Edition edition : wanted.editions(plan)) {
-                all = all.then(before -> composer.compose(plan, wanted.order(plan, edition), drawn)
-                        .then(document -> measured(document, plan, edition)).map(document -> carrying(document, plan, planFile, edition))
-                        .then(document -> files(document, wanted.name(plan, edition))).map(files -> joined(before, files)));
-            }
-            return all;
+            var editions = wanted.editions(plan);
+            return (parallel ? editions.parallelStream() : editions.stream())
+                    .map(edition -> composer.compose(plan, wanted.order(plan, edition), drawn)
+                            .then(document -> measured(document, plan, edition))
+                            .map(document -> carrying(document, plan, planFile, edition))
+                            .then(document -> files(document, wanted.name(plan, edition))))
+                    .toList().stream().reduce(Outcome.done(List.of()), (before, next) -> before.then(files -> next.map(more -> joined(files, more))));
         });
     }
 

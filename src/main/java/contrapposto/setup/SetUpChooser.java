@@ -29,13 +29,24 @@ import java.util.stream.Stream;
  */
 public final class SetUpChooser {
     private final Function<PoseProblem, PoseOutcome> solver;
+    private final boolean parallel;
 
     public SetUpChooser() {
         this(PoseSolver::solve);
     }
 
     SetUpChooser(Function<PoseProblem, PoseOutcome> solver) {
+        this(solver, false);
+    }
+
+    private SetUpChooser(Function<PoseProblem, PoseOutcome> solver, boolean parallel) {
         this.solver = solver;
+        this.parallel = parallel;
+    }
+
+    /** The same chooser, which works on several families at once: families know nothing of each other. */
+    public SetUpChooser inParallel() {
+        return new SetUpChooser(solver, true);
     }
 
     /** Chooses for every family of {@code catalogue}, in its order. */
@@ -44,8 +55,11 @@ public final class SetUpChooser {
         var usable = new LinkedHashMap<String, Sided<SolvedSetUp>>();
         var leftOut = new LinkedHashMap<String, List<Reason>>();
         var refused = new LinkedHashMap<String, Map<Side, List<Reason>>>();
-        for (var family : catalogue.families()) {
-            var answers = answers(assessed, catalogue, family, solved);
+        var families = catalogue.families();
+        var each = (parallel ? families.parallelStream() : families.stream()).map(family -> answers(assessed, catalogue, family, solved)).toList();
+        for (int i = 0; i < families.size(); i++) {
+            var family = families.get(i);
+            var answers = each.get(i);
             sided(family, answers).ifPresentOrElse(sides -> usable.put(family.id(), sides),
                     () -> leftOut.put(family.id(), answers.values().stream()
                             .flatMap(a -> a.refusals().stream()).distinct().toList()));

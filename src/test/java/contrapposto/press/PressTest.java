@@ -13,6 +13,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HexFormat;
 import java.util.List;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
@@ -66,6 +67,20 @@ class PressTest {
         String lines = source.substring(source.indexOf("// example\n") + 11, source.indexOf("        // end\n")).stripTrailing().stripIndent();
         assertTrue(Files.readString(Path.of("docs/library.md")).contains(lines), lines);
         assertTrue(lines.lines().count() <= 10);
+    }
+
+    @Test
+    void a_client_alone_gets_the_same_bytes_from_several_threads() throws IOException {
+        byte[] spec = Files.readAllBytes(Path.of("programs", "veteran-left.yaml"));
+        var one = Press.house();
+        var several = one.inParallel();
+        assertEquals(said(one.press("veteran-left.yaml", spec)), said(several.press("veteran-left.yaml", spec)));
+    }
+
+    /** Names and bytes of all files. */
+    private static List<String> said(Outcome<Press.Pressed> outcome) {
+        return ((Outcome.Done<Press.Pressed>) outcome).value().files().stream()
+                .map(file -> file.ending() + ": " + HexFormat.of().formatHex(file.bytes())).toList();
     }
 
     @Test
