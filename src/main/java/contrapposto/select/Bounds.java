@@ -18,18 +18,15 @@ final class Bounds {
     /** The same of the gains over all goals together. */
     private final long[][] whole;
 
-    Bounds(Tally tally, Scale scale, int[] open) {
+    Bounds(Tally tally, Scale scale, int[] open, long[][] gains) {
         this.scale = scale;
         base = tally.amounts();
         places = tally.places(open);
         int n = open.length;
-        gains = new long[n][];
+        this.gains = gains;
         all = new long[n + 1][];
         most = new long[n + 1][][];
         whole = new long[n + 1][];
-        for (int k = 0; k < n; k++) {
-            gains[k] = tally.gain(open[k]);
-        }
         all[n] = base;
         most[n] = new long[GOALS][0];
         whole[n] = new long[0];

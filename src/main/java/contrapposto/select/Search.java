@@ -12,6 +12,7 @@ import java.util.stream.IntStream;
  * best found, or reach what a quick exchange of exercises ({@link Start}) has reached before:
  *
  * <ul>
+ * <li>a quick test tells that what the best found has reached cannot be reached ({@link Reach});
  * <li>on each goal that grows they gain at most what all their exercises would add together, and at most the sum of as many
  * largest single gains as there are places left (the goals are submodular), and no more over all goals together than as
  * many largest whole gains;
@@ -29,7 +30,9 @@ final class Search {
     private final List<Item> items;
     private final int[][] betters;
     private final boolean[] now;
-    private final long reached;
+    private final Reach reach;
+    private final long[] reached;
+    private final long reachedScore;
     private boolean[] best;
     private long[] bestAmounts;
     private long bestScore = Long.MIN_VALUE;
@@ -42,7 +45,9 @@ final class Search {
         this.now = new boolean[items.size()];
         this.best = new boolean[items.size()];
         this.bestAmounts = tally.amounts();
-        this.reached = Start.score(tally, scale, this.items.size());
+        this.reach = new Reach(scale, tally);
+        this.reached = Start.amounts(tally, scale, this.items.size());
+        this.reachedScore = scale.score(reached);
     }
 
     /**
@@ -80,7 +85,19 @@ final class Search {
     /** Looks at every set that extends the one now held by exercises from {@code first} on, then at that one itself. */
     private void from(int first) {
         int[] open = open(first);
-        var bounds = new Bounds(tally, scale, open);
+        long[][] gains = gains(open);
+        if (reach.reaches(open, gains, tally.places(open), bestScore >= reachedScore ? bestAmounts : reached)) {
+            extend(open, new Bounds(tally, scale, open, gains));
+        }
+        long score = scale.score(tally.amounts());
+        if (score > bestScore) {
+            bestScore = score;
+            bestAmounts = tally.amounts();
+            best = now.clone();
+        }
+    }
+
+    private void extend(int[] open, Bounds bounds) {
         for (int k = 0; k < open.length && promising(bounds.after(k)); k++) {
             int i = open[k];
             if (promising(bounds.with(k)) && chosen(betters[i]) && tally.admits(i)) {
@@ -91,26 +108,47 @@ final class Search {
                 now[i] = false;
             }
         }
-        long score = scale.score(tally.amounts());
-        if (score > bestScore) {
-            bestScore = score;
-            bestAmounts = tally.amounts();
-            best = now.clone();
-        }
     }
 
     private boolean promising(long bound) {
-        return bound > bestScore && bound >= reached;
+        return bound > bestScore && bound >= reachedScore;
     }
 
     private boolean chosen(int[] all) {
-        return Arrays.stream(all).allMatch(i -> now[i]);
+        for (int i : all) {
+            if (!now[i]) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** Exercises from {@code first} on that may yet be taken. */
     private int[] open(int first) {
-        return IntStream.range(first, items.size())
-                .filter(i -> Arrays.stream(betters[i]).allMatch(better -> better >= first || now[better]))
-                .filter(tally::admits).toArray();
+        int[] open = new int[items.size()];
+        int n = 0;
+        for (int i = first; i < open.length; i++) {
+            if (mayYet(betters[i], first) && tally.admits(i)) {
+                open[n++] = i;
+            }
+        }
+        return Arrays.copyOf(open, n);
+    }
+
+    private boolean mayYet(int[] betters, int first) {
+        for (int better : betters) {
+            if (better < first && !now[better]) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private long[][] gains(int[] open) {
+        long[][] gains = new long[open.length][];
+        for (int k = 0; k < open.length; k++) {
+            gains[k] = tally.gain(open[k]);
+        }
+        return gains;
     }
 }
