@@ -280,7 +280,7 @@ class SearchTest {
         return new Frame(blocks, days, 600 + random.nextInt(1500), 2 + random.nextInt(4), 3, 2 + random.nextInt(5), 1, aims, wanted);
     }
 
-    private static List<Item> items(Random random, int size) {
+    static List<Item> items(Random random, int size) {
         var items = new ArrayList<Item>();
         for (int i = 0; i < size; i++) {
             var stage = Stage.values()[random.nextInt(4)];

@@ -24,7 +24,7 @@ import org.junit.jupiter.api.Test;
  */
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
 class SelectionPaceTest {
-    private static final int CLIENTS = Integer.getInteger("contrapposto.selection", 5);
+    private static final int CLIENTS = Integer.getInteger("contrapposto.selection", 3);
     private static final int FIRST = 20_000;
     /** Selections made before the clock counts, so that the program is warm. */
     private static final int WARM = 20;
