@@ -24,8 +24,9 @@ import org.openpdf.text.pdf.PdfString;
 import org.openpdf.text.pdf.PdfWriter;
 
 /**
- * Form fields, each in a tagged Form element. The frame is painted on the page; the field's own appearance is empty
- * until it is filled, and belongs to that field alone, since programs write into it.
+ * Form fields, each in a tagged Form element. The frame is painted on the page; the appearance of a text field is empty
+ * until it is filled, and all share one, since a file holds hundreds. Programs that fill fields write into an appearance
+ * that has a size; this one has none, so that each field is given one of its own.
  */
 final class FieldWriter {
     /** What can be typed: Latin with its accents, and common punctuation; a field's font must hold it beforehand. */
@@ -37,6 +38,7 @@ final class FieldWriter {
     private final Desk desk;
     private final Map<String, PdfIndirectReference> ticks = new LinkedHashMap<>();
     private Optional<PdfString> textStyle = Optional.empty();
+    private Optional<PdfIndirectReference> nothing = Optional.empty();
 
     FieldWriter(PdfWriter writer, Desk desk) {
         this.writer = writer;
@@ -74,11 +76,14 @@ final class FieldWriter {
     private PdfFormField text(PdfRectangle box, boolean multiline) {
         var widget = PdfFormField.createTextField(writer, multiline, false, 0);
         widget.setWidget(rectangle(box), PdfAnnotation.HIGHLIGHT_NONE);
-        widget.put(PdfName.DA, textStyle.orElseGet(this::prepareText));
+        if (textStyle.isEmpty()) {
+            prepareText();
+        }
+        widget.put(PdfName.DA, textStyle.orElseThrow());
         if (!multiline) {
             widget.setQuadding(PdfFormField.Q_CENTER);
         }
-        widget.put(PdfName.AP, normal(add(form(box, ""))));
+        widget.put(PdfName.AP, normal(nothing.orElseThrow()));
         return widget;
     }
 
@@ -131,8 +136,8 @@ final class FieldWriter {
         }
     }
 
-    /** Puts the alphabet into the font once, and the font where all fields find it. */
-    private PdfString prepareText() {
+    /** Puts the alphabet into the font once, the font where all fields find it, and the appearance of those not filled. */
+    private void prepareText() {
         var face = desk.fonts().regular().base();
         float size = (float) desk.type().number().size();
         var unused = new PdfContentByte(writer);
@@ -148,6 +153,6 @@ final class FieldWriter {
         form.put(PdfName.DA, style);
         form.put(new PdfName("NeedAppearances"), PdfBoolean.PDFFALSE);
         textStyle = Optional.of(style);
-        return style;
+        nothing = Optional.of(add(form(new PdfRectangle(0, 0), "")));
     }
 }

@@ -1,12 +1,14 @@
 package contrapposto.typeset;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import contrapposto.document.Document.Paper;
 import contrapposto.document.Document.Print;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
@@ -14,6 +16,7 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.pdmodel.interactive.form.PDAcroForm;
 import org.apache.pdfbox.pdmodel.interactive.form.PDCheckBox;
 import org.apache.pdfbox.pdmodel.interactive.form.PDTextField;
 import org.junit.jupiter.api.DisplayNameGeneration;
@@ -149,17 +152,27 @@ class PageRulesTest {
         try (var file = Loader.loadPDF(pdf)) {
             var form = file.getDocumentCatalog().getAcroForm();
             ((PDTextField) form.getField("w1/mon/exercise-1/left/set1")).setValue("8 Żółć");
+            ((PDTextField) form.getField("w1/mon/exercise-1/right/set1")).setValue("12");
             ((PDCheckBox) form.getField("reply/yes")).check();
             file.save(out);
         }
         try (var file = Loader.loadPDF(out.toByteArray())) {
             var form = file.getDocumentCatalog().getAcroForm();
             assertEquals("8 Żółć", form.getField("w1/mon/exercise-1/left/set1").getValueAsString());
-            assertEquals("", form.getField("w1/mon/exercise-1/right/set1").getValueAsString());
+            assertEquals("", form.getField("w1/mon/exercise-1/left/spare").getValueAsString());
+            assertTrue(seen(form, "w1/mon/exercise-1/right/set1").contains("Tj"));
+            assertNotEquals(seen(form, "w1/mon/exercise-1/left/set1"), seen(form, "w1/mon/exercise-1/right/set1"));
+            assertEquals("", seen(form, "w1/mon/exercise-1/left/spare"));
             assertTrue(((PDCheckBox) form.getField("reply/yes")).isChecked());
         }
         Proof.passes("ua1", out.toByteArray());
         Proof.passes("3a", out.toByteArray());
+    }
+
+    /** What a text field shows. */
+    private static String seen(PDAcroForm form, String field) throws IOException {
+        var appearance = form.getField(field).getWidgets().getFirst().getNormalAppearanceStream();
+        return new String(appearance.getContents().readAllBytes(), StandardCharsets.ISO_8859_1).strip();
     }
 
     @Test
