@@ -4,6 +4,7 @@ import contrapposto.catalogue.Catalogue;
 import contrapposto.check.CheckedSpec.Edition;
 import contrapposto.check.CheckedSpec.Paper;
 import contrapposto.check.CheckedSpec.Print;
+import contrapposto.check.Pack;
 import contrapposto.compose.Composer;
 import contrapposto.notice.Outcome;
 import contrapposto.press.Press;
@@ -13,6 +14,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
@@ -86,15 +88,21 @@ final class BuildCommand implements Callable<Integer> {
         if (!watch) {
             return once();
         }
-        var watched = Stream.of(specs.stream().flatMap(BuildCommand::withBases).map(streams::path).toList(), house.own(streams), templates.own(streams),
-                fonts.files(streams)).flatMap(List::stream).toList();
-        return new Watch(watched, streams, () -> true).each(this::once);
+        return new Watch(watched(), streams, () -> true).each(this::once);
     }
 
-    /** A roster or a pack, and the folder of the specs that it starts from. */
-    private static Stream<Path> withBases(Path spec) {
-        boolean roster = spec.toString().toLowerCase(java.util.Locale.ROOT).endsWith(".csv");
-        return roster && spec.getParent() != null ? Stream.of(spec.getParent()) : Stream.of(spec);
+    /** Everything a build reads: specs, what they start from, the practice's own catalogue, rules, templates and fonts. */
+    List<Path> watched() {
+        return Stream.of(specs.stream().flatMap(this::withBases).toList(), house.own(streams), templates.own(streams),
+                fonts.files(streams)).flatMap(List::stream).toList();
+    }
+
+    /** A roster or a pack stands for its whole folder, since the specs that it starts from lie there. */
+    private Stream<Path> withBases(Path given) {
+        Path place = streams.path(given);
+        boolean startsFromOthers = given.toString().toLowerCase(Locale.ROOT).endsWith(".csv")
+                || House.bytes(given, place) instanceof Outcome.Done<byte[]>(var bytes, var none) && Pack.is(bytes);
+        return Stream.of(startsFromOthers ? place.toAbsolutePath().getParent() : place);
     }
 
     private int once() {

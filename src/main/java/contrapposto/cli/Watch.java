@@ -1,12 +1,16 @@
 package contrapposto.cli;
 
+import contrapposto.deliver.Ledger;
 import java.io.IOException;
+import java.nio.file.FileVisitResult;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.SimpleFileVisitor;
+import java.nio.file.attribute.BasicFileAttributes;
 import java.time.Duration;
 import java.util.List;
-import java.util.TreeMap;
 import java.util.Map;
+import java.util.TreeMap;
 import java.util.function.BooleanSupplier;
 import java.util.function.IntSupplier;
 
@@ -48,14 +52,40 @@ record Watch(List<Path> files, Streams streams, BooleanSupplier goOn) {
     private Map<Path, String> stamps() {
         var stamps = new TreeMap<Path, String>();
         for (Path given : files) {
-            try (var inside = Files.walk(given)) {
-                for (Path file : inside.filter(Files::isRegularFile).toList()) {
-                    stamps.put(file, Files.size(file) + " " + Files.getLastModifiedTime(file));
-                }
-            } catch (IOException | java.io.UncheckedIOException gone) {
+            try {
+                Files.walkFileTree(given, new Stamper(stamps));
+            } catch (IOException gone) {
                 stamps.put(given, "gone");
             }
         }
         return stamps;
+    }
+
+    /** Leaves out hidden files and what a run has written: it changes with every build. */
+    private static final class Stamper extends SimpleFileVisitor<Path> {
+        private final Map<Path, String> stamps;
+
+        private Stamper(Map<Path, String> stamps) {
+            this.stamps = stamps;
+        }
+
+        @Override
+        public FileVisitResult preVisitDirectory(Path folder, BasicFileAttributes facts) {
+            return Ledger.isThere(folder) ? FileVisitResult.SKIP_SUBTREE : FileVisitResult.CONTINUE;
+        }
+
+        @Override
+        public FileVisitResult visitFile(Path file, BasicFileAttributes facts) {
+            if (!file.getFileName().toString().startsWith(".")) {
+                stamps.put(file, facts.size() + " " + facts.lastModifiedTime());
+            }
+            return FileVisitResult.CONTINUE;
+        }
+
+        @Override
+        public FileVisitResult visitFileFailed(Path file, IOException gone) {
+            stamps.put(file, "gone");
+            return FileVisitResult.CONTINUE;
+        }
     }
 }

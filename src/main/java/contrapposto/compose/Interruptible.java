@@ -14,7 +14,7 @@ import java.util.WeakHashMap;
 
 /**
  * A configuration whose templates stop when their thread is interrupted: at every directive that can repeat, and at every
- * sum or comparison. So a template without an end costs its time limit and no more.
+ * sum or comparison. What could run on between those, ranges and text made into code, is refused before it runs.
  */
 final class Interruptible extends Configuration {
     private final Set<Template> checked = Collections.newSetFromMap(new WeakHashMap<>());
@@ -30,6 +30,7 @@ final class Interruptible extends Configuration {
         Template template = super.getTemplate(name, locale, condition, encoding, parse, ignoreMissing);
         synchronized (checked) {
             if (template != null && checked.add(template)) {      // null only where missing ones are ignored
+                Unbounded.check(name, template.toString());
                 _CoreAPI.addThreadInterruptedChecks(template);
             }
         }

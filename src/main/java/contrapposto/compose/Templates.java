@@ -23,6 +23,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TimeZone;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
 import java.util.concurrent.TimeUnit;
@@ -36,8 +37,12 @@ public final class Templates {
     private static final Version VERSION = Configuration.VERSION_2_3_34;
     private static final Duration LIMIT = Duration.ofSeconds(20);
 
+    /** After this many the thread of a template that cannot be stopped is not joined by another. */
+    private static final int MOST_OVERRUNS = 3;
+
     private final Configuration configuration;
     private final Duration limit;
+    private final Map<String, Integer> overruns = new ConcurrentHashMap<>();
 
     private Templates(TemplateLoader loader) {
         this(configuration(loader), LIMIT);
@@ -85,8 +90,11 @@ public final class Templates {
         return new ClassTemplateLoader(Templates.class.getClassLoader(), "contrapposto/templates");
     }
 
-    /** What the template {@code name} writes for {@code model}, a map of {@link Values}. */
+    /** What the template {@code name} writes for {@code model}, a map of {@link Values}; one that has often run over its time is not begun again. */
     Outcome<String> run(String name, Map<String, Object> model) {
+        if (overruns.getOrDefault(name, 0) >= MOST_OVERRUNS) {
+            return tooLong(name);
+        }
         var task = new FutureTask<>(() -> process(name, model));
         var thread = new Thread(task, "template");
         thread.setDaemon(true);
@@ -95,7 +103,8 @@ public final class Templates {
             return task.get(limit.toMillis(), TimeUnit.MILLISECONDS);
         } catch (TimeoutException e) {
             task.cancel(true);
-            return slip(whole(name), "the template runs for more than " + limit.toMillis() + " ms", "look for a list or macro without an end");
+            overruns.merge(name, 1, Integer::sum);
+            return tooLong(name);
         } catch (ExecutionException e) {
             return e.getCause() instanceof StackOverflowError
                     ? slip(whole(name), "a macro calls itself without an end", "give it a case in which it stops")
@@ -104,6 +113,10 @@ public final class Templates {
             Thread.currentThread().interrupt();
             return slip(whole(name), "the run was interrupted", "run it again");
         }
+    }
+
+    private Outcome<String> tooLong(String name) {
+        return slip(whole(name), "the template runs for more than " + limit.toMillis() + " ms", "look for a list or macro without an end");
     }
 
     private Outcome<String> process(String name, Map<String, Object> model) throws IOException {
@@ -116,7 +129,12 @@ public final class Templates {
                     "see the FreeMarker manual on the directive named");
         } catch (TemplateNotFoundException e) {
             return slip(whole(e.getTemplateName()), "there is no template `" + e.getTemplateName() + "`", "check the name and the language");
+        } catch (Unbounded e) {
+            return slip(whole(e.template()), e.what(), e.hint());
         } catch (TemplateException e) {
+            if (e.getCause() instanceof Unbounded unbounded) {
+                return slip(whole(unbounded.template()), unbounded.what(), unbounded.hint());
+            }
             return slip(place(Optional.ofNullable(e.getTemplateSourceName()).orElse(name), orZero(e.getLineNumber()), orZero(e.getColumnNumber())),
                     firstLine(e.getMessageWithoutStackTop()), "the words a template may use are listed in templates/README.md");
         } catch (BoundedWriter.Full e) {

@@ -4,7 +4,6 @@ import contrapposto.notice.Notice;
 import contrapposto.notice.Outcome;
 import contrapposto.notice.Span;
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -31,6 +30,7 @@ public final class Manifest implements AutoCloseable {
     private final Path place;
     private final Writer out;
     private boolean any;
+    private Optional<IOException> broken = Optional.empty();
 
     private Manifest(Path draft, Path place, Writer out) {
         this.draft = draft;
@@ -91,13 +91,16 @@ public final class Manifest implements AutoCloseable {
         }
     }
 
-    /** Adds what became of the next spec. @throws UncheckedIOException if the disk is full */
+    /** Adds what became of the next spec. When the disk is full the run goes on, and {@link #finish} says so. */
     public void add(Entry entry) {
+        if (broken.isPresent()) {
+            return;
+        }
         try {
             out.write((any ? "," : "") + "\n    " + Json.at(tree(entry), 2));
             any = true;
         } catch (IOException e) {
-            throw new UncheckedIOException(e);
+            broken = Optional.of(e);
         }
     }
 
@@ -124,6 +127,9 @@ public final class Manifest implements AutoCloseable {
 
     /** Puts {@code manifest.json} in its place. */
     public Outcome<Path> finish() {
+        if (broken.isPresent()) {
+            return refused(place, "cannot be written: " + broken.get().getClass().getSimpleName() + " " + broken.get().getMessage());
+        }
         try {
             out.write((any ? "\n  " : "") + "]\n}\n");
             out.close();

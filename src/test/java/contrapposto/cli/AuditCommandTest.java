@@ -3,12 +3,7 @@ package contrapposto.cli;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.BufferedReader;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.PrintStream;
-import java.io.StringReader;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -54,10 +49,8 @@ class AuditCommandTest {
     }
 
     private static String audit(Path spec) {
-        var said = new ByteArrayOutputStream();
-        var out = new PrintStream(said, true, StandardCharsets.UTF_8);
-        assertEquals(Console.DONE, new Console(new Streams(new BufferedReader(new StringReader("")), out, out, Path.of(""), false))
-                .run("audit", spec.toString()));
-        return said.toString(StandardCharsets.UTF_8);
+        var terminal = new Terminal(Path.of(""));
+        assertEquals(Console.DONE, terminal.run("audit", spec.toString()));
+        return terminal.out();
     }
 }

@@ -4,16 +4,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.BufferedReader;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.PrintStream;
-import java.io.StringReader;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
 import org.junit.jupiter.api.Test;
@@ -39,15 +35,19 @@ class ConsoleTest {
     @TempDir
     Path here;
 
-    private final ByteArrayOutputStream out = new ByteArrayOutputStream();
-    private final ByteArrayOutputStream err = new ByteArrayOutputStream();
+    private Terminal terminal;
+
+    @BeforeEach
+    void open() {
+        terminal = new Terminal(here);
+    }
 
     @ParameterizedTest
     @ValueSource(strings = {"", "build", "check", "explain", "exercises", "new", "mail", "next"})
     void help_is_output_and_shows_an_example(String command) {
-        assertEquals(0, run((command + " --help").strip().split(" ")));
-        assertTrue(said(out).contains("Example: contrapposto "), said(out));
-        assertEquals("", said(err));
+        assertEquals(0, terminal.run((command + " --help").strip().split(" ")));
+        assertTrue(terminal.out().contains("Example: contrapposto "), terminal.out());
+        assertEquals("", terminal.err());
     }
 
     @ParameterizedTest
@@ -56,31 +56,31 @@ class ConsoleTest {
         "exercises no-such-thing", "exercises --stage lying", "exercises split-squat --stage floor", "exercises --pdf x.pdf", "exercises split-squat --for x.yaml",
         "exercises split-squat --pdf no/such/folder/x.pdf", "build x.yaml --templates nowhere", "build x.yaml --catalogue nowhere", "build x.yaml --rules nowhere.yaml", "build ."})
     void a_call_that_cannot_be_carried_out_ends_with_2_and_says_why(String call) {
-        assertEquals(Console.NOTHING, run(call.isEmpty() ? new String[0] : call.split(" ")));
-        assertFalse((said(err) + said(out)).isBlank());
-        assertFalse(said(err).contains("fault of the program"), said(err));
+        assertEquals(Console.NOTHING, terminal.run(call.isEmpty() ? new String[0] : call.split(" ")));
+        assertFalse((terminal.err() + terminal.out()).isBlank());
+        assertFalse(terminal.err().contains("fault of the program"), terminal.err());
         assertFalse(Files.exists(here.resolve("out/manifest.json")));
     }
 
     @Test
     void a_near_exercise_is_offered() {
-        run("exercises", "split-squad");
-        assertTrue(said(err).contains("did you mean `split-squat`?"), said(err));
+        terminal.run("exercises", "split-squad");
+        assertTrue(terminal.err().contains("did you mean `split-squat`?"), terminal.err());
     }
 
     @Test
     void problems_of_a_spec_are_the_output_of_check() throws IOException {
         Files.writeString(here.resolve("bad.yaml"), WITHHELD.replace("171 cm", "71 cm").replace("weeks: 2", "weks: 2"));
-        assertEquals(Console.PARTLY, run("check", "bad.yaml"));
-        assertTrue(said(out).contains("bad.yaml:2:"), said(out));
-        assertTrue(said(out).contains("did you mean") || said(out).contains("`weeks`"), said(out));
+        assertEquals(Console.PARTLY, terminal.run("check", "bad.yaml"));
+        assertTrue(terminal.out().contains("bad.yaml:2:"), terminal.out());
+        assertTrue(terminal.out().contains("did you mean") || terminal.out().contains("`weeks`"), terminal.out());
     }
 
     @Test
     void problems_can_be_had_as_json() throws IOException {
         Files.writeString(here.resolve("bad.yaml"), WITHHELD.replace("171 cm", "71 cm"));
-        assertEquals(Console.PARTLY, run("check", "--json", "bad.yaml"));
-        List<Map<String, Object>> problems = new Yaml(new SafeConstructor(new LoaderOptions())).load(said(out));
+        assertEquals(Console.PARTLY, terminal.run("check", "--json", "bad.yaml"));
+        List<Map<String, Object>> problems = new Yaml(new SafeConstructor(new LoaderOptions())).load(terminal.out());
         assertEquals(List.of("bad.yaml", 2), List.of(problems.getFirst().get("file"), problems.getFirst().get("line")));
     }
 
@@ -89,10 +89,10 @@ class ConsoleTest {
         Files.writeString(here.resolve("ex.yaml"), WITHHELD);
         Files.createDirectories(here.resolve("out/EX-7"));
         Files.writeString(here.resolve("out/EX-7/ex-client.pdf"), "an older program");
-        assertEquals(Console.PARTLY, run("build", "ex.yaml", "-o", "out"));
+        assertEquals(Console.PARTLY, terminal.run("build", "ex.yaml", "-o", "out"));
         assertEquals(List.of("ex-plan.yaml", "ex-referral.pdf"), names("out/EX-7"));
-        assertTrue(said(err).contains("ex.yaml: withheld"), said(err));
-        assertEquals("", said(out));
+        assertTrue(terminal.err().contains("ex.yaml: withheld"), terminal.err());
+        assertEquals("", terminal.out());
         var entry = manifest().getFirst();
         assertEquals(List.of("ex.yaml", "withheld", 1), List.of(entry.get("spec"), entry.get("outcome"), entry.get("pages")));
     }
@@ -103,7 +103,7 @@ class ConsoleTest {
         Files.writeString(here.resolve("specs/a.yaml"), "format: 1\n");
         Files.writeString(here.resolve("specs/b.yaml"), WITHHELD);
         Files.writeString(here.resolve("specs/house-rules.yaml"), "not: a spec\n");
-        assertEquals(Console.PARTLY, run("build", "specs", "--jobs", "2", "--quiet"));
+        assertEquals(Console.PARTLY, terminal.run("build", "specs", "--jobs", "2", "--quiet"));
         assertEquals(List.of("failed", "withheld"), manifest().stream().map(e -> e.get("outcome")).toList());
         assertEquals(List.of("b-plan.yaml", "b-referral.pdf"), names("out/EX-7"));
     }
@@ -114,16 +114,16 @@ class ConsoleTest {
             Files.createDirectories(here.resolve(folder));
             Files.writeString(here.resolve(folder + "/ex.yaml"), WITHHELD);
         }
-        assertEquals(Console.PARTLY, run("build", "one", "two"));
+        assertEquals(Console.PARTLY, terminal.run("build", "one", "two"));
         assertEquals(List.of("withheld", "failed"), manifest().stream().map(e -> e.get("outcome")).toList());
-        assertTrue(said(err).contains("error[same-files]"), said(err));
+        assertTrue(terminal.err().contains("error[same-files]"), terminal.err());
     }
 
     @Test
     void the_same_spec_gives_the_same_bytes_and_the_same_manifest_but_for_seconds() throws IOException {
         Files.writeString(here.resolve("ex.yaml"), WITHHELD);
-        run("build", "ex.yaml", "-o", "first");
-        run("build", "ex.yaml", "-o", "second");
+        terminal.run("build", "ex.yaml", "-o", "first");
+        terminal.run("build", "ex.yaml", "-o", "second");
         for (String name : names("first/EX-7")) {
             assertEquals(-1, Files.mismatch(here.resolve("first/EX-7/" + name), here.resolve("second/EX-7/" + name)), name);
         }
@@ -132,19 +132,19 @@ class ConsoleTest {
 
     @Test
     void a_new_spec_checks_without_a_problem_and_is_never_written_over() throws IOException {
-        assertEquals(Console.DONE, run("new", "mine.yaml"));
-        assertEquals(Console.DONE, run("check", "mine.yaml"));
-        assertEquals("", said(out));
+        assertEquals(Console.DONE, terminal.run("new", "mine.yaml"));
+        assertEquals(Console.DONE, terminal.run("check", "mine.yaml"));
+        assertEquals("", terminal.out());
         Files.writeString(here.resolve("mine.yaml"), "precious");
-        assertEquals(Console.NOTHING, run("new", "mine.yaml"));
+        assertEquals(Console.NOTHING, terminal.run("new", "mine.yaml"));
         assertEquals("precious", Files.readString(here.resolve("mine.yaml")));
     }
 
     @Test
     void facts_given_as_options_stand_in_the_new_spec_and_keep_their_comments() throws IOException {
-        assertEquals(Console.DONE, run("new", "ines.yaml", "--code", "HS-0142", "--height", "5 ft 7 in", "--mass", "141 lb", "--units", "us", "--turned", "left",
+        assertEquals(Console.DONE, terminal.run("new", "ines.yaml", "--code", "HS-0142", "--height", "5 ft 7 in", "--mass", "141 lb", "--units", "us", "--turned", "left",
                 "--days", "tue, fri", "--dumbbells", "10 lb, 20 lb", "--boxes", "4 in", "--bench", "17 in", "--age", ""));
-        assertEquals(Console.DONE, run("check", "ines.yaml"));
+        assertEquals(Console.DONE, terminal.run("check", "ines.yaml"));
         var text = Files.readString(here.resolve("ines.yaml"));
         for (var line : List.of("  # name: First Last ", "  code: HS-0142 ", "  # age: 40 ", "  height: 5 ft 7 in              # needed", "  days: [tue, fri]",
                 "  pelvis: {turned: left, degree: clear} ", "  dumbbells: [10 lb, 20 lb] ", "  boxes: [4 in]", "  bench: 17 in")) {
@@ -154,18 +154,16 @@ class ConsoleTest {
 
     @Test
     void a_fact_that_cannot_be_is_refused_before_anything_is_written() throws IOException {
-        assertEquals(Console.NOTHING, run("new", "ines.yaml", "--name", "Ines", "--height", "71 cm"));
-        assertTrue(said(err).contains("out-of-range"), said(err));
+        assertEquals(Console.NOTHING, terminal.run("new", "ines.yaml", "--name", "Ines", "--height", "71 cm"));
+        assertTrue(terminal.err().contains("out-of-range"), terminal.err());
         assertTrue(Files.notExists(here.resolve("ines.yaml")));
     }
 
     @Test
     void a_person_is_asked_fact_by_fact_and_again_when_the_answer_cannot_be() throws IOException {
-        typed = "Ines: \"Nes\" Calloway #1\n\n34\nfemale\n171\n171 cm\n64 kg\n";
-        assertEquals(Console.DONE, run("new", "ines.yaml"));
-        assertTrue(said(err).contains("has no unit: write `171 cm`"), said(err));
-        typed = "";
-        assertEquals(Console.DONE, run("check", "ines.yaml"));
+        assertEquals(Console.DONE, terminal.answering("Ines: \"Nes\" Calloway #1\n\n34\nfemale\n171\n171 cm\n64 kg\n", "new", "ines.yaml"));
+        assertTrue(terminal.err().contains("has no unit: write `171 cm`"), terminal.err());
+        assertEquals(Console.DONE, terminal.run("check", "ines.yaml"));
         var client = new Yaml(new SafeConstructor(new LoaderOptions())).<Map<String, Map<String, Object>>>load(
                 Files.readString(here.resolve("ines.yaml")).replace("format: 1 ", "format: {} ").replace("title: Block 1", "title: {}")).get("client");
         assertEquals("Ines: \"Nes\" Calloway #1", client.get("name"));
@@ -176,44 +174,41 @@ class ConsoleTest {
     @Test
     void explain_says_why_a_program_is_withheld() throws IOException {
         Files.writeString(here.resolve("ex.yaml"), WITHHELD);
-        assertEquals(Console.PARTLY, run("explain", "ex.yaml"));
-        assertTrue(said(out).contains("landing side left, drive side right"), said(out));
-        assertTrue(said(out).contains("chest pain: yes"), said(out));
+        assertEquals(Console.PARTLY, terminal.run("explain", "ex.yaml"));
+        assertTrue(terminal.out().contains("landing side left, drive side right"), terminal.out());
+        assertTrue(terminal.out().contains("chest pain: yes"), terminal.out());
     }
 
     @Test
     void the_catalogue_is_listed_as_text_and_as_json() {
-        assertEquals(Console.DONE, run("exercises"));
-        assertTrue(said(out).lines().anyMatch(l -> l.startsWith("split-squat ") && l.contains("standing") && l.endsWith("Split squat")), said(out));
-        out.reset();
-        assertEquals(Console.DONE, run("exercises", "split-squat", "--json"));
-        Map<String, Object> family = new Yaml(new SafeConstructor(new LoaderOptions())).load(said(out));
+        assertEquals(Console.DONE, terminal.run("exercises"));
+        assertTrue(terminal.out().lines().anyMatch(l -> l.startsWith("split-squat ") && l.contains("standing") && l.endsWith("Split squat")), terminal.out());
+        assertEquals(Console.DONE, terminal.run("exercises", "split-squat", "--json"));
+        Map<String, Object> family = new Yaml(new SafeConstructor(new LoaderOptions())).load(terminal.out());
         assertEquals("split-squat", family.get("id"));
     }
 
-    private String typed = "";
 
     @Test
     void the_catalogue_is_filtered_by_stage_muscle_implement_and_restriction() {
-        assertEquals(Console.DONE, run("exercises", "--stage", "standing", "--muscle", "serratus-anterior", "--implement", "cable"));
-        assertEquals(List.of("high-to-low-press", "low-to-high-press", "standing-row"), said(out).lines().map(l -> l.split(" ")[0]).toList());
-        out.reset();
-        assertEquals(Console.DONE, run("exercises", "--avoid", "kneeling,grip", "--stage", "supported"));
-        assertTrue(said(out).contains("wall-squat ") && !said(out).contains("half-kneeling"), said(out));
-        assertEquals(Console.NOTHING, run("exercises", "--muscle", "hamstring"));
-        assertTrue(said(err).contains("did you mean `hamstrings`?"), said(err));
+        assertEquals(Console.DONE, terminal.run("exercises", "--stage", "standing", "--muscle", "serratus-anterior", "--implement", "cable"));
+        assertEquals(List.of("high-to-low-press", "low-to-high-press", "standing-row"), terminal.out().lines().map(l -> l.split(" ")[0]).toList());
+        assertEquals(Console.DONE, terminal.run("exercises", "--avoid", "kneeling,grip", "--stage", "supported"));
+        assertTrue(terminal.out().contains("wall-squat ") && !terminal.out().contains("half-kneeling"), terminal.out());
+        assertEquals(Console.NOTHING, terminal.run("exercises", "--muscle", "hamstring"));
+        assertTrue(terminal.err().contains("did you mean `hamstrings`?"), terminal.err());
     }
 
     @Test
     void one_exercise_is_drawn_on_a_card_for_anyone_or_for_a_person() throws IOException {
-        assertEquals(Console.DONE, run("exercises", "step-down", "--pdf", "card.pdf"));
+        assertEquals(Console.DONE, terminal.run("exercises", "step-down", "--pdf", "card.pdf"));
         assertEquals(1, pages("card.pdf"));
-        assertEquals(Console.DONE, run("exercises", "seated-turn", "--pdf", "hers.pdf", "--for", Files.writeString(here.resolve("her.yaml"),
+        assertEquals(Console.DONE, terminal.run("exercises", "seated-turn", "--pdf", "hers.pdf", "--for", Files.writeString(here.resolve("her.yaml"),
                 WITHHELD.replace("{chest-pain: yes}", "{}\nequipment: {bench: 43 cm}")).getFileName().toString()));
         assertEquals(1, pages("hers.pdf"));
         Files.writeString(here.resolve("held.yaml"), WITHHELD);
-        assertEquals(Console.NOTHING, run("exercises", "seated-turn", "--pdf", "none.pdf", "--for", "held.yaml"));
-        assertTrue(said(err).contains("error[no-card]"), said(err));
+        assertEquals(Console.NOTHING, terminal.run("exercises", "seated-turn", "--pdf", "none.pdf", "--for", "held.yaml"));
+        assertTrue(terminal.err().contains("error[no-card]"), terminal.err());
         assertFalse(Files.exists(here.resolve("none.pdf")));
     }
 
@@ -221,15 +216,6 @@ class ConsoleTest {
         try (var document = org.apache.pdfbox.Loader.loadPDF(here.resolve(name).toFile())) {
             return document.getNumberOfPages();
         }
-    }
-
-    private int run(String... args) {
-        var streams = new Streams(new BufferedReader(new StringReader(typed)), new PrintStream(out, true, StandardCharsets.UTF_8), new PrintStream(err, true, StandardCharsets.UTF_8), here, !typed.isEmpty());
-        return new Console(streams).run(args);
-    }
-
-    private static String said(ByteArrayOutputStream stream) {
-        return stream.toString(StandardCharsets.UTF_8);
     }
 
     private List<String> names(String folder) throws IOException {

@@ -4,12 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.BufferedReader;
 import java.io.ByteArrayInputStream;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.PrintStream;
-import java.io.StringReader;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -33,10 +29,11 @@ class MailTest {
     @TempDir
     Path here;
 
-    private final ByteArrayOutputStream err = new ByteArrayOutputStream();
+    private Terminal terminal;
 
     @BeforeEach
     void write() throws IOException {
+        terminal = new Terminal(here);
         Files.writeString(here.resolve("base.yaml"), """
                 format: 1
                 client: {name: Invented Example, height: 171 cm, mass: 64 kg}
@@ -52,11 +49,11 @@ class MailTest {
 
     @Test
     void one_draft_a_client_whose_words_tell_nothing_about_health_and_the_others_are_named() throws IOException {
-        assertEquals(Console.PARTLY, run("mail", "all.csv", "--draft", "drafts"));
+        assertEquals(Console.PARTLY, terminal.run("mail", "all.csv", "--draft", "drafts"));
         try (var drafts = Files.list(here.resolve("drafts"))) {
             assertEquals(List.of("EX-1-base-client.eml"), drafts.map(p -> p.getFileName().toString()).toList());
         }
-        assertTrue(said().contains("mail-no-address") && said().contains("mail-withheld"), said());
+        assertTrue(terminal.err().contains("mail-no-address") && terminal.err().contains("mail-withheld"), terminal.err());
         byte[] eml = Files.readAllBytes(here.resolve("drafts/EX-1-base-client.eml"));
         var read = new DefaultMessageBuilder().parseMessage(new ByteArrayInputStream(eml));
         assertEquals("Your handout from Invented Practice", read.getSubject());
@@ -69,35 +66,25 @@ class MailTest {
 
     @Test
     void a_dry_run_says_what_would_go_to_whom_and_leaves_nothing() {
-        run("mail", "all.csv", "--send", "--dry-run");
-        assertTrue(said().contains("all.csv:2: would go to one@example.org: Your handout from Invented Practice"), said());
+        terminal.run("mail", "all.csv", "--send", "--dry-run");
+        assertTrue(terminal.err().contains("all.csv:2: would go to one@example.org: Your handout from Invented Practice"), terminal.err());
         assertFalse(Files.exists(here.resolve("mail-sent.log")));
     }
 
     @Test
     void a_mail_file_that_others_may_read_or_with_slips_is_refused() throws IOException {
         Files.setPosixFilePermissions(here.resolve("mail.yaml"), PosixFilePermissions.fromString("rw-r--r--"));
-        assertEquals(Console.NOTHING, run("mail", "all.csv", "--send"));
-        assertTrue(said().contains("hint: make it yours alone: chmod 600 mail.yaml"), said());
+        assertEquals(Console.NOTHING, terminal.run("mail", "all.csv", "--send"));
+        assertTrue(terminal.err().contains("hint: make it yours alone: chmod 600 mail.yaml"), terminal.err());
         Files.setPosixFilePermissions(here.resolve("mail.yaml"), PosixFilePermissions.fromString("rw-------"));
         Files.writeString(here.resolve("mail.yaml"), "mail: 1\nport: 99999\nsecurity: none\npasword: x\n");
-        assertEquals(Console.NOTHING, run("mail", "all.csv", "--send"));
-        assertEquals(5, said().lines().filter(l -> l.startsWith("error[mail-file]")).count(), said());
+        assertEquals(Console.NOTHING, terminal.run("mail", "all.csv", "--send"));
+        assertEquals(5, terminal.err().lines().filter(l -> l.startsWith("error[mail-file]")).count(), terminal.err());
     }
 
     @Test
     void drafting_and_sending_exclude_each_other_and_one_is_needed() {
-        assertEquals(Console.NOTHING, run("mail", "all.csv"));
-        assertEquals(Console.NOTHING, run("mail", "all.csv", "--send", "--draft", "d"));
-    }
-
-    private int run(String... args) {
-        err.reset();
-        var stream = new PrintStream(err, true, StandardCharsets.UTF_8);
-        return new Console(new Streams(new BufferedReader(new StringReader("")), stream, stream, here, false)).run(args);
-    }
-
-    private String said() {
-        return err.toString(StandardCharsets.UTF_8);
+        assertEquals(Console.NOTHING, terminal.run("mail", "all.csv"));
+        assertEquals(Console.NOTHING, terminal.run("mail", "all.csv", "--send", "--draft", "d"));
     }
 }

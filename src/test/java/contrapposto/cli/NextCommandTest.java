@@ -19,11 +19,8 @@ import contrapposto.quantity.Mass;
 import contrapposto.returns.Log;
 import contrapposto.returns.Returns;
 import contrapposto.typeset.Proof;
-import java.io.BufferedReader;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.PrintStream;
-import java.io.Reader;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -126,8 +123,8 @@ class NextCommandTest {
 
     @Test
     void the_next_spec_and_one_clean_page_are_written_and_nothing_is_overwritten() throws IOException {
-        var said = new ByteArrayOutputStream();
-        assertEquals(Console.DONE, run(said, "next", "lifter.yaml", "filled.pdf", "-o", "block-2.yaml"), said.toString(StandardCharsets.UTF_8));
+        var terminal = new Terminal(here);
+        assertEquals(Console.DONE, terminal.run("next", "lifter.yaml", "filled.pdf", "-o", "block-2.yaml"), terminal.err());
         var spec = Files.readAllBytes(here.resolve("block-2.yaml"));
         var next = done(Checks.check("block-2.yaml", spec, CATALOGUE));
         assertEquals("2026-12-14", next.schedule().start().toString());
@@ -139,21 +136,16 @@ class NextCommandTest {
             assertEquals(1, pdf.getNumberOfPages());
             assertTrue(new PDFTextStripper().getText(pdf).contains("What changed"));
         }
-        assertEquals(Console.NOTHING, run(said, "next", "lifter.yaml", "filled.pdf", "-o", "block-2.yaml"));
+        assertEquals(Console.NOTHING, terminal.run("next", "lifter.yaml", "filled.pdf", "-o", "block-2.yaml"));
         assertEquals(new String(spec, StandardCharsets.UTF_8), Files.readString(here.resolve("block-2.yaml")));
     }
 
     @Test
     void a_return_that_cannot_be_read_leaves_nothing_behind() throws IOException {
         Files.writeString(here.resolve("bad.csv"), "week,day,exercise,side,kg,set1,spare\n1,mon,split-squat,left,heavy,8,3\n");
-        var said = new ByteArrayOutputStream();
-        assertEquals(Console.NOTHING, run(said, "next", "lifter.yaml", "bad.csv", "-o", "never.yaml"));
-        assertTrue(said.toString(StandardCharsets.UTF_8).contains("`heavy` is no number"), said.toString(StandardCharsets.UTF_8));
+        var terminal = new Terminal(here);
+        assertEquals(Console.NOTHING, terminal.run("next", "lifter.yaml", "bad.csv", "-o", "never.yaml"));
+        assertTrue(terminal.err().contains("`heavy` is no number"), terminal.err());
         assertFalse(Files.exists(here.resolve("never.yaml")) || Files.exists(here.resolve("never-changes.pdf")));
-    }
-
-    private static int run(ByteArrayOutputStream said, String... args) {
-        var stream = new PrintStream(said, true, StandardCharsets.UTF_8);
-        return new Console(new Streams(new BufferedReader(Reader.nullReader()), stream, stream, here, false)).run(args);
     }
 }

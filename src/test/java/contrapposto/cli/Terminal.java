@@ -22,17 +22,17 @@ final class Terminal {
         return answering("", args);
     }
 
-    /** Runs one command line that is told {@code answers}. */
+    /** Runs one command line in front of a person who types {@code answers}. */
     int answering(String answers, String... args) {
         out.reset();
         err.reset();
         return new Console(streams(answers)).run(args);
     }
 
-    /** Streams whose words this terminal keeps, until the next run. */
+    /** Streams whose words this terminal keeps, until the next run; a person watches if there are answers. */
     Streams streams(String answers) {
         return new Streams(new BufferedReader(new StringReader(answers)), new PrintStream(out, true, StandardCharsets.UTF_8),
-                new PrintStream(err, true, StandardCharsets.UTF_8), here, false);
+                new PrintStream(err, true, StandardCharsets.UTF_8), here, !answers.isEmpty());
     }
 
     String out() {
