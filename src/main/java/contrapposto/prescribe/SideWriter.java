@@ -183,7 +183,7 @@ final class SideWriter {
         boolean body = solved.family().group().countsBodyMass();
         long rises = doses.stream().filter(Dose::heavier).count();
         return new Reason("progression", Said.of("progression").number("low", 100 * frame.rise().low(), 0).percent("high", frame.rise().high(), 0)
-                .word("counted", body ? "body-and-weight" : "weight-alone").word("slower", frame.slower() ? "yes" : "no")
+                .word("counted", body ? "body-and-weight" : "weight-alone").count("weeks", WeighedRise.weeksWithOneWeight(frame.slower()))
                 .said("rises", rises > 0 ? Said.of("progression/rises").count("rises", rises) : Said.of("progression/no-rise")), Source.PUBLISHED, "B1.1: ACSM 2009, wording of the evidence table, two sessions in a row; G1.22");
     }
 }

@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 
 /**
- * Doses in kilograms, by double progression: repeats first, then the next weight that exists, with the repeats back down.
+ * Doses in kilograms, by double progression: repeats for two weeks, then the next weight that exists, with the repeats back down.
  * The capacity is taken as it was tested, so every week keeps what the curve allows: repeats and reserve together never
  * pass the repeats that the share of capacity admits, and the share never passes the band. A weight goes up only by a step
  * inside the published rule, counted as the family counts its load; where no weight lies inside rule and band, a few more
@@ -23,8 +23,9 @@ final class WeighedRise {
     private static final int BACK = 2;
     /** An easy week's weight, as a share of the last one, at most: house. */
     private static final double EASY_SHARE = 0.9;
-    /** Weeks the repeats are held before the weight goes up, for someone who goes slowly: house. */
-    private static final int HELD_SLOWLY = 2;
+    /** Weeks with a weight, easy ones not counted, before it goes up, and for someone who goes slowly: house; published: two sessions (B1.1). */
+    private static final int HELD = 2;
+    private static final int HELD_SLOWLY = 4;
 
     private final Frame frame;
     private final Asking asking;
@@ -38,8 +39,12 @@ final class WeighedRise {
         this.band = band;
     }
 
-    /** @param held weeks in which the repeats could not rise */
+    /** @param held weeks with this weight before this one, easy ones not counted */
     private record State(double load, int reps, int held) { }
+
+    static int weeksWithOneWeight(boolean slower) {
+        return slower ? HELD_SLOWLY : HELD;
+    }
 
     /** The share wanted first: the low end, or what the fewest repeats with the first week's reserve allow, if less. */
     double firstShare() {
@@ -77,20 +82,20 @@ final class WeighedRise {
         return allowed < from ? Math.max(1, allowed) : Math.clamp(Math.min(allowed, frame.family().repsTo()) - HELD_BACK, from, allowed);
     }
 
+    /**
+     * The weight goes up after the same number of weeks whoever lifts it, and repeats rise meanwhile. If it were when the repeats are as
+     * many as the curve allows this person, someone weaker would be done sooner with their fewer repeats, and would lift more than someone
+     * stronger for a while.
+     */
     private State next(State now, int reserve) {
         int allowed = Math.max(1, allowed(now.load(), reserve));
-        int cap = Math.min(allowed, frame.family().repsTo());
-        if (now.reps() < cap) {
-            return new State(now.load(), now.reps() + 1, 0);
-        }
-        var heavier = heavier(now.load(), reserve);
         int held = now.held() + 1;
-        if (heavier.isPresent()) {
-            return frame.slower() && held < HELD_SLOWLY ? new State(now.load(), Math.min(now.reps(), allowed), held)
-                    : new State(heavier.getAsDouble(), lowered(now.reps(), heavier.getAsDouble(), reserve), 0);
+        var heavier = heavier(now.load(), reserve);
+        if (heavier.isPresent() && held >= weeksWithOneWeight(frame.slower())) {
+            return new State(heavier.getAsDouble(), lowered(now.reps(), heavier.getAsDouble(), reserve), 0);
         }
-        int bridge = Math.min(allowed, frame.family().repsTo() + BRIDGE);
-        return new State(now.load(), Math.min(now.reps() + 1, bridge), held);
+        int most = frame.family().repsTo() + (heavier.isPresent() ? 0 : BRIDGE);
+        return new State(now.load(), Math.min(now.reps() + 1, Math.min(allowed, most)), held);
     }
 
     private int lowered(int reps, double load, int reserve) {
@@ -98,20 +103,29 @@ final class WeighedRise {
         return Math.min(wanted, allowed(load, reserve));
     }
 
-    /** The lightest weight whose step is inside the rule, whose share is inside the band and whose repeats are in range. */
+    /**
+     * The lightest weight whose step is inside the rule, whose share is inside the band and whose repeats are in range. Where such a step
+     * would leave them, or the weights end before it, the heaviest short of it, if it is so much heavier by itself, body left out: so that
+     * nobody stays under a weight that someone weaker, with other steps behind them, is given.
+     */
     private OptionalDouble heavier(double load, int reserve) {
+        double shorter = load;
         for (double weight : weights.above(load)) {
-            double share = asking.share(weight).orElse(Double.POSITIVE_INFINITY);
             double rise = rise(load, weight);
-            boolean overBand = Math.max(share, asking.bindingShare(weight).orElse(Double.POSITIVE_INFINITY)) > band.high() + 1e-9;
-            if (overBand || rise > frame.rise().high() + 1e-9) {
-                return OptionalDouble.empty();
+            if (overBand(weight) || rise > frame.rise().high() + 1e-9 || allowed(weight, reserve) < frame.family().repsFrom()) {
+                break;
             }
-            if (rise >= frame.rise().low() && allowed(weight, reserve) >= frame.family().repsFrom()) {
+            if (rise >= frame.rise().low()) {
                 return OptionalDouble.of(weight);
             }
+            shorter = weight;
         }
-        return OptionalDouble.empty();
+        return load > 0 && shorter >= load * (1 + frame.rise().low()) ? OptionalDouble.of(shorter) : OptionalDouble.empty();
+    }
+
+    private boolean overBand(double weight) {
+        return Math.max(asking.share(weight).orElse(Double.POSITIVE_INFINITY), asking.bindingShare(weight).orElse(Double.POSITIVE_INFINITY))
+                > band.high() + 1e-9;
     }
 
     /** How much more of the capacity is asked, as a share of what was asked before. */

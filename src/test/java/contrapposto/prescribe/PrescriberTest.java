@@ -153,6 +153,23 @@ class PrescriberTest {
         assertTrue(with / without < 1.05);
     }
 
+    /** The bound of docs/way-back.md for several tests in one spec: of three, one moves the estimate no farther than its neighbours among the others. */
+    @Test
+    void of_three_tests_none_takes_the_estimate_beyond_the_other_two() {
+        var chance = new java.util.Random(5);
+        for (int i = 0; i < 50; i++) {
+            double one = 6 + 2 * chance.nextInt(6);
+            double two = 6 + 2 * chance.nextInt(6);
+            double noisy = one * StrictMath.exp(4 * chance.nextGaussian());
+            var tests = Stream.of(one, noisy, two).map(kg -> Programs.test("supported-curl", Optional.of(Side.LEFT), Math.clamp(kg, 1, 200), 8, 2)).toList();
+            double max = Programs.PRESCRIBER.prescribe(Programs.selection(tested().tested(tests), List.of("supported-curl"))).exercises().getFirst().sides()
+                    .on(Side.LEFT).capacity().orElseThrow().oneRepMax();
+            double low = Math.min(one, two) * (1 + 10.0 / 30);
+            double high = Math.max(one, two) * (1 + 10.0 / 30);
+            assertTrue(max >= low - 1e-9 && max <= high + 1e-9, max + " outside " + low + " to " + high);
+        }
+    }
+
     /** A rise from 6 to 8 kg is 33 %, far over the published 2 to 10 %: an arm adds repeats. A leg counts its body too. */
     @Test
     void a_step_that_is_too_far_up_is_bridged_by_repeats() {

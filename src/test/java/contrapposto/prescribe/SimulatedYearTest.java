@@ -1,6 +1,8 @@
 package contrapposto.prescribe;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import contrapposto.prescribe.SimulatedYear.Rule;
@@ -27,13 +29,26 @@ class SimulatedYearTest {
         return all;
     }
 
+    /**
+     * Loads are written from what can be lifted ten times, so that error is looked at. Eight groups of as many (seeds 5000 to
+     * 5191) were 0.8 to 1.9 points nearer than the first test, with a median error of 6.5 to 8.1 %, a 90th percentile of 14.9 to 18.3 % and none over
+     * the limit: half a point is asked of a ninth group, and errors at most half as large again as the worst. That a rule can miss them, the fixed rise shows.
+     */
     @Test
-    void a_few_clients_get_through_two_blocks_and_the_log_tells_more_than_the_first_test() {
-        var scores = run(1000, 6, 2);
-        assertTrue(scores.get(Rule.NEXT).errors.size() > 60, "" + scores.get(Rule.NEXT).errors.size());
-        assertTrue(scores.get(Rule.NEXT).errorAtTen(0.5) < scores.get(Rule.LAST_LOAD).errorAtTen(0.5));
-        assertTrue(scores.get(Rule.NEXT).errorAtTen(0.5) < scores.get(Rule.FIVE_PERCENT_A_WEEK).error(0.5));
-        assertEquals(table(scores), table(run(1000, 6, 2)), "the same seeds, the same year");
+    void two_dozen_clients_through_three_blocks_are_known_better_than_by_their_first_test_and_kept_safe() {
+        var scores = run(6000, 24, 3);
+        var next = scores.get(Rule.NEXT);
+        assertTrue(next.errors.size() > 500, "" + next.errors.size());
+        assertTrue(next.errorAtTen(0.5) < scores.get(Rule.LAST_LOAD).errorAtTen(0.5) - 0.005, table(scores));
+        assertTrue(next.errorAtTen(0.5) < 0.12 && next.errorAtTen(0.9) < 0.27 && next.over < 0.005 * next.sessions, table(scores));
+        var fixed = scores.get(Rule.FIVE_PERCENT_A_WEEK);
+        assertFalse(fixed.errorAtTen(0.5) < 0.12 || fixed.over < 0.005 * fixed.sessions, table(scores));
+    }
+
+    @Test
+    void the_same_seeds_give_the_same_year_and_neighbouring_clients_differ() {
+        assertEquals(table(run(1000, 2, 2)), table(run(1000, 2, 2)));
+        assertNotEquals(table(run(1000, 1, 2)), table(run(1001, 1, 2)));
     }
 
     @Test
