@@ -1,6 +1,7 @@
 #!/usr/bin/env bash
-# Measures target/contrapposto (mvn -DskipTests package makes it) on an idle machine. Prints wall and processor seconds and the
-# peak resident memory. Needs GNU time at /usr/bin/time. Rows: ROWS=1000 and LONG=10000 unless set.
+# Measures target/contrapposto (mvn -DskipTests package makes it) on an idle machine. Prints wall and processor seconds, the
+# peak resident memory, and for rosters handouts a second and the heap's peak. Needs GNU time at /usr/bin/time. Rows: ROWS=1000
+# and LONG=10000 unless set; the first roster is stopped after LIMIT=420 seconds.
 set -euo pipefail
 cd "$(dirname "$0")/../.."
 home=$PWD/target/contrapposto
@@ -25,18 +26,37 @@ echo "== cold, after bin/prepare (median of 5)"
 echo "--help: $(several "$home/bin/contrapposto" --help)"
 echo "build:  $(several "$home/bin/contrapposto" build "$spec" -o "$work/cold" --again --quiet)"
 
-echo "== roster of $rows, client edition, both cores"
-cp "$spec" "$work/base.yaml"
-roster base.yaml "$rows" > "$work/many.csv"
-CONTRAPPOSTO_JAVA_OPTIONS="-Xmx128m" once timeout 240 "$home/bin/contrapposto" build "$work/many.csv" -o "$work/many" --edition client --quiet
-echo "handouts written: $(find "$work/many" -name '*-client.pdf' | wc -l)"
-echo "== the same again: all left as they are"
-CONTRAPPOSTO_JAVA_OPTIONS="-Xmx128m" once timeout 60 "$home/bin/contrapposto" build "$work/many.csv" -o "$work/many" --edition client --quiet || true
+# The heap's peak: the most in use before any collection, and the most still in use after one.
+heap() {
+  awk -F'[ >(-]+' '/Pause/ { for (i = 1; i < NF; i++) if ($i ~ /^[0-9]+M$/ && $(i + 1) ~ /^[0-9]+M$/) { b = $i + 0; a = $(i + 1) + 0; if (b > before) before = b; if (a > after) after = a; break } }
+    END { printf "heap: %d MB at most before a collection, %d MB at most after one\n", before, after }' "$1"
+}
+# name csv limit-MB seconds ending options…: builds a roster, then says how many, how fast and in how much heap
+roster_run() {
+  local name=$1 csv=$2 megabytes=$3 most=$4 ending=$5 start end made
+  shift 5
+  start=$(date +%s.%N)
+  CONTRAPPOSTO_JAVA_OPTIONS="-Xmx${megabytes}m -Xlog:gc:file=$work/$name.gc" once timeout "$most" \
+    "$home/bin/contrapposto" build "$csv" -o "$work/$name" --quiet "$@" || true
+  end=$(date +%s.%N)
+  made=$(find "$work/$name" -name "*-$ending.pdf" | wc -l)
+  awk -v n="$made" -v s="$start" -v e="$end" 'BEGIN { printf "written: %d, %.2f a second, start included\n", n, n / (e - s) }'
+  heap "$work/$name.gc"
+}
 
-echo "== flat heap: referral pages for $rows and $long rows with -Xmx64m"
+limit=${LIMIT:-420}
+cp "$spec" "$work/base.yaml"
+echo "== roster of $rows, client edition, both cores, -Xmx128m, stopped after $limit s"
+roster base.yaml "$rows" > "$work/many.csv"
+roster_run many "$work/many.csv" 128 "$limit" client --edition client
+echo "== the same again: what stands there is left as it is"
+roster base.yaml 100 > "$work/hundred.csv"
+roster_run hundred "$work/hundred.csv" 128 120 client --edition client > "$work/first"
+roster_run hundred "$work/hundred.csv" 128 60 client --edition client
+
+echo "== flat heap: referral pages for $rows and $long rows, -Xmx64m"
 sed -e '/^screening:/,/resting-blood-pressure/c\screening: {chest-pain: yes}' "$spec" > "$work/held.yaml"
 for n in "$rows" "$long"; do
   roster held.yaml "$n" > "$work/held.csv"
-  CONTRAPPOSTO_JAVA_OPTIONS="-Xmx64m" once timeout 200 "$home/bin/contrapposto" build "$work/held.csv" -o "$work/held-$n" --quiet || true
-  echo "pages written: $(find "$work/held-$n" -name '*-referral.pdf' | wc -l)"
+  roster_run "held-$n" "$work/held.csv" 64 200 referral
 done

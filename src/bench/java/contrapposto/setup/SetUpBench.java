@@ -11,6 +11,8 @@ import contrapposto.catalogue.HouseRules;
 import contrapposto.catalogue.HouseRulesReader;
 import contrapposto.check.CheckedSpec;
 import contrapposto.check.Checks;
+import contrapposto.illustrate.FootMap;
+import contrapposto.illustrate.SetUpSketch;
 import contrapposto.notice.Outcome;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -28,17 +30,20 @@ import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 
-/** What solving and choosing cost, warm on one core: one pose, ten exercises on both sides, the whole catalogue. */
+/** What solving and choosing cost, warm on one core: one pose, ten exercises on both sides
+ * (and drawn), the whole catalogue. */
 @State(Scope.Thread)
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MICROSECONDS)
-@Fork(1)
-@Warmup(iterations = 5, time = 2)
-@Measurement(iterations = 5, time = 2)
+@Fork(value = 1, jvmArgsAppend = {"-XX:+UseSerialGC", "-Djava.awt.headless=true"})
+@Warmup(iterations = 4, time = 2)
+@Measurement(iterations = 3, time = 2)
 public class SetUpBench {
     /** A program's worth: legs on every base, a cable, arms, the floor. */
     private static final List<String> TEN = List.of("split-squat", "staggered-deadlift", "kickstand-hinge", "high-to-low-press",
             "raised-hand-push-up", "supported-curl", "triceps-extension", "step-up", "floor-bridge", "suitcase-carry");
+
+    private static final SetUpSketch.Words WORDS = new SetUpSketch.Words("start", word -> "working", length -> "10 cm", tilt -> "6° back");
 
     private Assessed assessed;
     private Catalogue all;
@@ -64,6 +69,24 @@ public class SetUpBench {
     @Benchmark
     public SetUps ten_exercises_on_both_sides() {
         return new SetUpChooser().choose(assessed, ten);
+    }
+
+    /** With the figures of a card: the sketches of each side, and the foot map, at the sizes of a page. */
+    @Benchmark
+    public int ten_exercises_on_both_sides_drawn() {
+        int marks = 0;
+        for (var sides : new SetUpChooser().choose(assessed, ten).usable().values()) {
+            for (var shown : SetUpSketch.card(sides, WORDS).values()) {
+                marks += switch (shown) {
+                    case SetUpSketch.Shown.Together(var drawing) -> drawing.drawn(59, 41, 11).marks().size();
+                    case SetUpSketch.Shown.Apart(var start, var working) -> start.drawn(29, 41, 11).marks().size() + working.drawn(29, 41, 11).marks().size();
+                };
+            }
+            for (var side : sides.values()) {
+                marks += FootMap.of(side, length -> "10 cm").map(map -> map.drawn(25, 41, 11).marks().size()).orElse(0);
+            }
+        }
+        return marks;
     }
 
     @Benchmark
