@@ -89,8 +89,10 @@ public record Assessed(CheckedSpec spec, Optional<Side> landing, Target left, Ta
         /** No long spells on the back. */
         NO_SUPINE,
         NO_IMPACT,
-        /** The rear foot is raised only with a hand on something steady; balance comes first. */
+        /** The rear foot is raised only with a hand on something steady. */
         HAND_SUPPORT_FOR_REAR_RAISE,
+        /** Balance work is in every session, before other work on the feet. */
+        BALANCE_FIRST,
         /** Repeats before weight, and weight only after the full range was reached twice. */
         SLOWER_PROGRESSION,
         /** Someone who knows the exercises is in the room. */

@@ -1,5 +1,6 @@
 package contrapposto.assess;
 
+import static contrapposto.assess.Assessed.Limit.BALANCE_FIRST;
 import static contrapposto.assess.Assessed.Limit.HAND_SUPPORT_FOR_REAR_RAISE;
 import static contrapposto.assess.Assessed.Limit.MODERATE_LOAD;
 import static contrapposto.assess.Assessed.Limit.NO_BREATH_HOLD;
@@ -127,7 +128,7 @@ final class ConditionTable {
                     List.of(OVERHEAD, WRIST_LOAD), Map.of(), SURGEON),
             joint(EnumSet.of(Where.SHOULDER, Where.ELBOW), EVER, LIMITS, List.of(MODERATE_LOAD), List.of(OVERHEAD, WRIST_LOAD), Map.of(),
                     PRACTICE),
-            row(Kind.OSTEOPOROSIS, EVER, LIMITS, List.of(NO_IMPACT, HAND_SUPPORT_FOR_REAR_RAISE, SLOWER_PROGRESSION),
+            row(Kind.OSTEOPOROSIS, EVER, LIMITS, List.of(NO_IMPACT, HAND_SUPPORT_FOR_REAR_RAISE, BALANCE_FIRST, SLOWER_PROGRESSION),
                     List.of(SPINE_FLEXION, LOADED_SPINE_FLEXION, LOADED_TWISTING), BONES),
             row(Kind.HIGH_BLOOD_PRESSURE, EVER, LIMITS, List.of(NO_BREATH_HOLD, MODERATE_LOAD), List.of(HEAD_BELOW_HEART),
                     "E2.7: Sorace et al., Strength Cond J; E2.8 (from memory)"));

@@ -97,7 +97,7 @@ final class Screener {
         if (!cautious(spec)) {
             return;
         }
-        limits.addAll(List.of(Limit.HAND_SUPPORT_FOR_REAR_RAISE, Limit.SLOWER_PROGRESSION, Limit.SUPERVISION));
+        limits.addAll(List.of(Limit.HAND_SUPPORT_FOR_REAR_RAISE, Limit.BALANCE_FIRST, Limit.SLOWER_PROGRESSION, Limit.SUPERVISION));
         reasons.add(Reason.of("screening-age", age.isEmpty() ? Said.of("screening/age-unknown").count("age", OLDER_FROM)
                 : Said.of("screening/age").count("age", age.getAsInt()), Source.HOUSE));
     }

@@ -3,8 +3,10 @@ package contrapposto.compose;
 import contrapposto.assess.Assessed;
 import contrapposto.check.CheckedSpec;
 import contrapposto.check.Condition;
+import contrapposto.prescribe.Gaps;
 import contrapposto.prescribe.Plan;
 import contrapposto.quantity.Side;
+import contrapposto.select.Balance;
 import contrapposto.wording.Units;
 import java.time.DayOfWeek;
 import java.util.ArrayList;
@@ -18,13 +20,15 @@ import java.util.Optional;
  *
  * @param until     the date after which the plan is not to be used, without the year; {@code useUntil} with it
  * @param limits    that screening sets, as words of {@link Assessed.Limit}
+ * @param balance   numbers of the exercises that train balance where it comes first; empty otherwise
+ * @param missing   patterns that restrictions have taken out of the plan altogether
  * @param emergency the practice's number for urgent help; empty where it gave none
  * @param oneVisit  whether the plan is a single session
  */
 record OpeningModel(String title, String name, String code, String made, String start, String maker, String practice,
                     String contact, String emergency, String useUntil, String until, Finding finding, String weeks, String perWeek,
                     String firstSide, String secondSide, boolean oneVisit, boolean unanswered, boolean cautious, boolean young, boolean pregnant,
-                    List<String> limits, List<DayModel> days, WarmUp warmUp, List<NeedsModel.Need> needs) {
+                    List<String> limits, String balance, List<String> missing, List<DayModel> days, WarmUp warmUp, List<NeedsModel.Need> needs) {
     /** Under this age someone grown up stands by: common practice, no source. */
     private static final int ADULT = 18;
 
@@ -64,13 +68,19 @@ record OpeningModel(String title, String name, String code, String made, String 
                 finding(plan), Integer.toString(plan.weeks().size()), Integer.toString(plan.days().size()), plan.firstSide().word(),
                 plan.firstSide().other().word(), oneVisit, !plan.assessed().unanswered().isEmpty(), plan.assessed().cautious(),
                 client.age().isPresent() && client.age().getAsInt() < ADULT,
-                pregnant(spec), limits, week(words), warmUp(words), NeedsModel.of(words));
+                pregnant(spec), limits, balance(words), Gaps.of(plan).stream().filter(Gaps.Missing::restricted).map(m -> Values.word(m.pattern())).toList(), week(words), warmUp(words), NeedsModel.of(words));
     }
 
     /** Whether a pregnancy was answered or described. */
     static boolean pregnant(CheckedSpec spec) {
         return spec.screening().answers().getOrDefault("pregnant", false)
                 || spec.screening().conditions().stream().anyMatch(c -> c.kind() == Condition.Kind.PREGNANCY);
+    }
+
+    private static String balance(PlanWords words) {
+        var plan = words.plan();
+        return !Balance.first(plan.assessed()) ? "" : words.units().numbers(plan.exercises().stream()
+                .filter(e -> plan.catalogue().family(e.id()).filter(Balance::trainedBy).isPresent()).map(Plan.Exercise::number).toList());
     }
 
     private static Finding finding(Plan plan) {

@@ -95,6 +95,7 @@ public final class Prescriber {
             var leftOut = new LinkedHashMap<>(selection.leftOut());
             draft.exercises().stream().filter(exercise -> !kept.contains(exercise.number())).forEach(exercise -> leftOut.put(
                     exercise.id(), List.of(Reason.of("minutes", Said.of("minutes/no-day"), Source.SOLVED))));
+            warnings.addAll(Gaps.said(assessed, selection.setUps().catalogue(), exercises, leftOut));
             return new Plan(assessed, selection.setUps().catalogue(), first(assessed), calendar.expires(), weeks, exercises,
                     draft.days(), volume, java.util.Collections.unmodifiableMap(leftOut), reasons(fit), List.copyOf(warnings));
         }

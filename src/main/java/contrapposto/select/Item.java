@@ -28,7 +28,7 @@ import java.util.Set;
  * @param setSeconds of one round, rest included
  * @param least    sets at least
  * @param most     sets at most
- * @param pinned   asked for by the coach, in so many words or by testing it
+ * @param pinned   asked for by the coach, in so many words or by testing it, or wanted for {@link Balance}
  */
 record Item(int place, String id, Stage stage, CapacityGroup group, Window window, Map<Muscle, Integer> left,
             Map<Muscle, Integer> right, Set<Side> phased, Set<Side> ribs, boolean turning, boolean loaded, boolean light, boolean twoSided, Set<Muscle> hard,

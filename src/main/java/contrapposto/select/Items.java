@@ -20,6 +20,7 @@ import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 
@@ -30,10 +31,12 @@ final class Items {
     private final SetUps setUps;
     private final Stages stages;
     private final Band band;
+    private final Optional<String> balance;
 
     Items(SetUps setUps, Stages stages) {
         this.setUps = setUps;
         this.stages = stages;
+        this.balance = Balance.wanted(setUps);
         this.band = setUps.catalogue().rules().band(spec().client().trainingYears());
     }
 
@@ -52,7 +55,7 @@ final class Items {
 
     private Item item(int place, Family family, Sided<SolvedSetUp> sides) {
         boolean tested = spec().assessment().tests().stream().anyMatch(t -> t.exercise().equals(family.id()));
-        boolean pinned = tested || spec().choices().include().contains(family.id());
+        boolean pinned = tested || spec().choices().include().contains(family.id()) || balance.filter(family.id()::equals).isPresent();
         boolean loaded = sides.values().stream().anyMatch(s -> s.setUp().count() > 0
                 && s.setUp().implement() != Implement.BODY_WEIGHT);
         boolean light = family.works() == Family.Works.LEG && !loaded && family.stage().compareTo(Stage.STANDING) < 0;

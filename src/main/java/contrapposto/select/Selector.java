@@ -69,7 +69,7 @@ public final class Selector {
             var roomy = exercises > frame.perSession() ? frame.roomFor(exercises) : frame;
             var found = Search.best(roomy, scale, items);
             var order = found.chosen().stream().sorted(Comparator.comparing((Item i) -> family(setUps, i),
-                    TrainingOrder.FAMILIES).thenComparingInt(Item::place)).toList();
+                    TrainingOrder.families(Balance.first(setUps.assessed()))).thenComparingInt(Item::place)).toList();
             var duties = Days.spread(frame, order);
             if (duties.isPresent()) {
                 return new Week(roomy, found, order, duties.get());

@@ -6,16 +6,21 @@ import contrapposto.catalogue.Stage;
 import java.util.Comparator;
 
 /**
- * What comes first in a session (common practice): floor work; what opens the ribs; then the large lifts of the legs,
+ * What comes first in a session (common practice): floor work; balance work where {@link Balance} is to come first; what opens the ribs; then the large lifts of the legs,
  * pushes and pulls, arms, calves, and carries last. Equals in catalogue order.
  */
 final class TrainingOrder {
     private TrainingOrder() { }
 
-    static final Comparator<Family> FAMILIES = Comparator.comparingInt(TrainingOrder::rank);
+    static Comparator<Family> families(boolean balanceFirst) {
+        return Comparator.comparingInt(family -> rank(family, balanceFirst));
+    }
 
-    private static int rank(Family family) {
+    private static int rank(Family family, boolean balanceFirst) {
         if (family.stage() == Stage.FLOOR) {
+            return -1;
+        }
+        if (balanceFirst && Balance.trainedBy(family)) {
             return 0;
         }
         if (family.ribs() == Ribs.OPENS_BACK) {

@@ -20,8 +20,11 @@ final class WhyThis {
 
     List<Reason> of(Item item) {
         var reasons = new ArrayList<Reason>();
-        if (item.pinned()) {
+        if (item.pinned() && asked(item.id())) {
             reasons.add(Reason.of("included", Said.of("included"), Source.COACH));
+        }
+        if (Balance.first(setUps.assessed()) && Balance.trainedBy(setUps.usable().get(item.id()).values().getFirst().family())) {
+            reasons.add(Reason.of("balance-first", Said.of("balance-first"), Source.PRACTICE));
         }
         for (var side : Side.values()) {
             var covered = setUps.assessed().target(side).muscles().stream().filter(item.on(side)::containsKey)
@@ -45,5 +48,10 @@ final class WhyThis {
             reasons.add(Reason.of("stage", Said.of("stage/ends").count("week", item.window().last()), Source.HOUSE));
         }
         return List.copyOf(reasons);
+    }
+
+    private boolean asked(String id) {
+        var spec = setUps.assessed().spec();
+        return spec.choices().include().contains(id) || spec.assessment().tests().stream().anyMatch(test -> test.exercise().equals(id));
     }
 }
