@@ -3,11 +3,10 @@ package contrapposto.catalogue;
 import contrapposto.notice.Notice;
 import contrapposto.notice.Outcome;
 import contrapposto.notice.Span;
+import contrapposto.yaml.Shipped;
 import contrapposto.yaml.YamlNode;
 import contrapposto.yaml.YamlReader;
 import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -117,8 +116,8 @@ public final class CatalogueReader {
     /** Words in another language than the first; those of the first for a practice's own family that has none. */
     private static FamilyWords later(Entry entry, String language) {
         var family = entry.family().orElseThrow();
-        return Optional.ofNullable(entry.words().get(language)).or(() -> lookedFor(ON_CLASS_PATH + path(language, family.id())).map(bytes ->
-                new WordsReader(family, language, new ArrayList<>()).read(YamlReader.shipped(path(language, family.id()), bytes))))
+        return Optional.ofNullable(entry.words().get(language)).or(() -> Shipped.tree(ON_CLASS_PATH + path(language, family.id()))
+                .map(tree -> new WordsReader(family, language, new ArrayList<>()).read(tree)))
                 .orElseGet(() -> entry.words().get(FIRST));
     }
 
@@ -136,24 +135,11 @@ public final class CatalogueReader {
             found.addAll(reading.notices());
             return reading.root();
         }
-        var ours = lookedFor(ON_CLASS_PATH + path).map(bytes -> YamlReader.shipped(ON_CLASS_PATH.substring(1) + path, bytes));
+        var ours = Shipped.tree(ON_CLASS_PATH + path);
         if (ours.isEmpty()) {
             found.add(Notice.error("catalogue-no-file", Span.whole(overlayName + "/" + path),
                     "the catalogue has no file `" + path + "`", "write one; `docs/add-a-family.md` shows how"));
         }
         return ours;
-    }
-
-    private static Optional<byte[]> lookedFor(String resource) {
-        try (InputStream in = CatalogueReader.class.getResourceAsStream(resource)) {
-            return in == null ? Optional.empty() : Optional.of(in.readAllBytes());
-        } catch (IOException unreadable) {
-            throw new UncheckedIOException("The class path does not read at " + resource, unreadable);
-        }
-    }
-
-    /** The bytes of a resource that the build has put there. */
-    static byte[] onClassPath(String resource) {
-        return lookedFor(resource).orElseThrow(() -> new IllegalStateException("The class path lacks " + resource));
     }
 }

@@ -4,6 +4,7 @@ import contrapposto.body.PoseProblem.Effort;
 import contrapposto.catalogue.HouseRules.Band;
 import contrapposto.notice.Notice;
 import contrapposto.notice.Outcome;
+import contrapposto.yaml.Shipped;
 import contrapposto.yaml.YamlNode;
 import contrapposto.yaml.YamlReader;
 import java.util.ArrayList;
@@ -31,8 +32,7 @@ public final class HouseRulesReader {
 
     /** The rules of the house. */
     public static HouseRules house() {
-        var file = ON_CLASS_PATH.substring(1);
-        var root = YamlReader.shipped(file, CatalogueReader.onClassPath(ON_CLASS_PATH));
+        var root = Shipped.tree(ON_CLASS_PATH).orElseThrow(() -> new IllegalStateException("The class path lacks " + ON_CLASS_PATH));
         return switch (new HouseRulesReader().rules(root)) {
             case Outcome.Done<HouseRules>(var rules, var notices) -> rules;
             case Outcome.Refused<HouseRules>(var notices) ->

@@ -1,10 +1,8 @@
 package contrapposto.wording;
 
+import contrapposto.yaml.Shipped;
 import contrapposto.yaml.YamlNode;
-import contrapposto.yaml.YamlReader;
 import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -67,16 +65,9 @@ public final class Phrasebook {
     }
 
     private static Phrasebook read(String language) {
-        String file = "contrapposto/templates/" + language + "/reasons.yaml";
-        try (InputStream in = Phrasebook.class.getResourceAsStream("/" + file)) {
-            if (in == null) {
-                throw new IllegalArgumentException("There is no phrasebook (" + file + ").");
-            }
-            var root = (YamlNode.Mapping) YamlReader.shipped(file, in.readAllBytes());
-            return new Phrasebook(language, texts(root, "sentences"), texts(root, "words"));
-        } catch (IOException unreadable) {
-            throw new UncheckedIOException("The class path does not read at " + file, unreadable);
-        }
+        String file = "/contrapposto/templates/" + language + "/reasons.yaml";
+        var root = (YamlNode.Mapping) Shipped.tree(file).orElseThrow(() -> new IllegalArgumentException("There is no phrasebook (" + file + ")."));
+        return new Phrasebook(language, texts(root, "sentences"), texts(root, "words"));
     }
 
     private static Map<String, String> texts(YamlNode.Mapping root, String key) {
