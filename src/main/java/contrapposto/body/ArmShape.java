@@ -58,6 +58,6 @@ record ArmShape(boolean ofRibs, boolean planted, double mass, Vector3D centre, V
     /** Whether the shape changes as the trunk moves, so that it must be read again. */
     static boolean changes(List<ArmTask> tasks, Load load) {
         return load instanceof Load.InBothHands
-                || tasks.stream().anyMatch(t -> t instanceof ArmTask.Rest || t instanceof ArmTask.OnSupport);
+                || tasks.stream().anyMatch(t -> t instanceof ArmTask.Rest || t instanceof ArmTask.Overhead || t instanceof ArmTask.OnSupport);
     }
 }

@@ -19,6 +19,13 @@ import org.hipparchus.geometry.euclidean.threed.Vector3D;
 record Arms(PoseProblem problem, Vector3D leftHand, Vector3D rightHand) {
     /** Hands on one weight are this far from the midline, share of stature. */
     private static final double TOGETHER = 0.05;
+    /** A hanging arm that holds a weight is this many times as far out as an empty one (house). */
+    private static final double LOADED_OUT = 2;
+    /** Most bend of an elbow that draws back, degrees: inside reference D2 (145). */
+    private static final double MOST_DRAWN = 138;
+    private static final double SHOULDER_MARGIN = 0.5;
+    /** A shoulder that rises less than this presses nothing overhead: reference D2, soft limit. */
+    private static final double NEARLY_UP = 150;
 
     /** Arms whose hands touch nothing. */
     static Arms free(PoseProblem problem) {
@@ -41,7 +48,7 @@ record Arms(PoseProblem problem, Vector3D leftHand, Vector3D rightHand) {
                 if (problem.load() instanceof Load.InBothHands) {
                     hangTogether(k, side);
                 } else {
-                    hang(k, side);
+                    hang(k, side, holds(side) ? LOADED_OUT : 1);
                 }
             }
             case ArmTask.Rest rest -> onHip(k, side);
@@ -53,18 +60,18 @@ record Arms(PoseProblem problem, Vector3D leftHand, Vector3D rightHand) {
                 if (position == Position.START) {
                     atShoulder(k, side);
                 } else {
-                    Vector3D up = new Vector3D(0.06, out * 0.06, 1).normalize();
+                    Vector3D up = overhead(torso, side);
                     k.arm(side, up, up, up);
                 }
             }
             case ArmTask.OnSupport support -> {
                 if (hand(side).equals(Vector3D.ZERO)) {
-                    hang(k, side);
+                    hang(k, side, 1);
                 } else {
                     k.reach(side, hand(side), torso.fromRibs(-0.5, out, -0.8), new Vector3D(0.95, 0, -0.3).normalize());
                 }
             }
-            case ArmTask.Planted planted -> hang(k, side);
+            case ArmTask.Planted planted -> hang(k, side, 1);
             case ArmTask.Reach reach -> {
                 if (problem.load() instanceof Load.InBothHands && problem.arm(side.other()) instanceof ArmTask.Reach) {
                     reachTogether(k, side, position);
@@ -83,7 +90,7 @@ record Arms(PoseProblem problem, Vector3D leftHand, Vector3D rightHand) {
             }
             case ArmTask.Curl(var from, var to, var supported) -> {
                 Vector3D upper = supported ? torso.fromRibs(0.80, out * 0.10, -0.60).normalize()
-                        : torso.fromRibs(0.04, out * 0.12, -1).normalize();
+                        : torso.fromRibs(0.04, out * (problem.base() instanceof BaseOfSupport.Seated ? 0.34 : 0.20), -1).normalize();
                 bend(k, side, upper, position.pick(from, to), torso.ribsForward());
             }
             case ArmTask.Extend(var from, var to, var armBack) -> {
@@ -111,11 +118,36 @@ record Arms(PoseProblem problem, Vector3D leftHand, Vector3D rightHand) {
         return side == Side.LEFT ? leftHand : rightHand;
     }
 
-    /** A weight hangs straight down; the arm is a little away from the trunk and hardly bent. */
-    private static void hang(Skeleton k, Side side) {
-        double out = side.sign();
+    private boolean holds(Side side) {
+        return switch (problem.load()) {
+            case Load.InHand(var hand, var mass) -> hand == side;
+            case Load.InEachHand each -> true;
+            case Load.None none -> false;
+            case Load.InBothHands both -> false;
+            case Load.OnHips hips -> false;
+            case Load.Cable cable -> false;
+            case Load.Band band -> false;
+        };
+    }
+
+    /** An arm hangs down a little away from the trunk and hardly bent; farther where it must keep a weight off the leg. */
+    private static void hang(Skeleton k, Side side, double away) {
+        double out = side.sign() * away;
         Vector3D forearm = new Vector3D(0.06, out * 0.04, -1).normalize();
         k.arm(side, new Vector3D(-0.05, out * 0.11, -1).normalize(), forearm, forearm);
+    }
+
+    /** Straight up, or as far up as the shoulder goes while that is nearly so. */
+    private Vector3D overhead(Torso torso, Side side) {
+        Vector3D up = new Vector3D(0.06, side.sign() * 0.06, 1).normalize();
+        double ahead = Vectors.dot(up, torso.ribsForward());
+        double along = Vectors.dot(up, torso.up());
+        double most = problem.limits().on(side).shoulderFlexion() - SHOULDER_MARGIN;
+        if (180 - Degrees.atan2(ahead, along) <= most || most < NEARLY_UP) {
+            return up;
+        }
+        double r = StrictMath.sqrt(ahead * ahead + along * along);
+        return torso.fromRibs(r * Degrees.sin(most), Vectors.dot(up, torso.ribsLeft()), -r * Degrees.cos(most));
     }
 
     /** Both hands hang on one weight before the body. */
@@ -160,7 +192,7 @@ record Arms(PoseProblem problem, Vector3D leftHand, Vector3D rightHand) {
         double out = side.sign();
         double h = problem.person().stature();
         Torso torso = k.torso();
-        k.reach(side, near(k.at(side, Part.SHOULDER), torso, 0.075 * h, out * 0.025 * h, 0.005 * h),
+        k.reach(side, near(k.at(side, Part.SHOULDER), torso, 0.085 * h, out * 0.035 * h, 0.080 * h),
                 torso.fromRibs(0.25, out * 0.45, -1), torso.fromRibs(0.1, -out * 0.1, 1).normalize());
     }
 
@@ -176,7 +208,9 @@ record Arms(PoseProblem problem, Vector3D leftHand, Vector3D rightHand) {
     private static void drawnBack(Skeleton k, Side side, Vector3D direction) {
         Torso torso = k.torso();
         Vector3D line = torso.fromRibs(direction).normalize();
-        Vector3D upper = unit(blend(-0.55, line, 1, torso.fromRibs(0, side.sign() * 0.30, -0.80)));
+        Vector3D wish = unit(blend(-0.55, line, 1, torso.fromRibs(0, side.sign() * 0.30, -0.80)));
+        Vector3D upper = Vectors.dot(wish, line) > Degrees.cos(MOST_DRAWN) ? wish
+                : blend(Degrees.cos(MOST_DRAWN), line, Degrees.sin(MOST_DRAWN), across(wish, line));
         k.arm(side, upper, line, line);
     }
 
@@ -186,12 +220,13 @@ record Arms(PoseProblem problem, Vector3D leftHand, Vector3D rightHand) {
         k.arm(side, upper, forearm, forearm);
     }
 
-    /** Palm down beside the pelvis of a body that lies on its back. */
+    /** Palm down beside the pelvis of a body that lies on its back; farther out where a box stands under the feet. */
     private void beside(Skeleton k, Side side) {
+        boolean box = problem.base() instanceof BaseOfSupport.Supine supine && supine.raise() > 0;
         double out = side.sign();
         double h = problem.person().stature();
         Vector3D shoulder = k.at(side, Part.SHOULDER);
-        Vector3D wrist = new Vector3D(shoulder.getX() + 0.30 * h, shoulder.getY() + out * 0.07 * h, Segments.PALM_HEIGHT * h);
+        Vector3D wrist = new Vector3D(shoulder.getX() + (box ? 0.275 : 0.32) * h, shoulder.getY() + out * (box ? 0.17 : 0.055) * h, Segments.PALM_HEIGHT * h);
         k.reach(side, wrist, new Vector3D(0, out, 0.25), new Vector3D(1, 0, -0.05).normalize());
     }
 

@@ -13,6 +13,10 @@ final class AtSupport {
     private static final double UPPER_ARM_SLOPE = 52;
     private static final double PAD = 0.32;
     private static final double PAD_HALF = 0.33;
+    /** From a hand at the end of a bench to that end, m. */
+    private static final double HAND_ROOM = 0.09;
+    /** A weight is held at least this far above the floor, m. */
+    private static final double WEIGHT_ROOM = 0.06;
     /** A supported elbow lies this near the far edge of the pad, so that the forearm hangs free of it, m. */
     private static final double FAR_EDGE = 0.03;
     /** From the wrist to the finger tips, share of stature. */
@@ -38,8 +42,18 @@ final class AtSupport {
     PoseOutcome solve() {
         return Grounded.solve(problem, loads,
                 position -> Hold.of(problem.action(), position).map(hold -> placed(position, hold)),
-                k -> List.of(new Prop.Bench(new Vector3D(padFront, -PAD_HALF, 0),
-                        new Vector3D(padFront + PAD, PAD_HALF, base.height())), Grounded.mat(-0.42 * h, 0.08 * h, 0.17 * h)));
+                k -> List.of(bench(k), Grounded.mat(-0.42 * h, 0.08 * h, 0.17 * h)));
+    }
+
+    /** Before the body; beside an arm that pulls a weight up, under the other hand alone. */
+    private Prop bench(Skeleton k) {
+        double aside = 0;
+        for (Side side : Side.values()) {
+            if (problem.arm(side) instanceof ArmTask.Pull) {
+                aside = side.other().sign() * (Math.abs(k.at(side.other(), Part.WRIST).getY()) + PAD_HALF - HAND_ROOM);
+            }
+        }
+        return new Prop.Bench(new Vector3D(padFront, aside - PAD_HALF, 0), new Vector3D(padFront + PAD, aside + PAD_HALF, base.height()));
     }
 
     /** The hips sit back as far, and the trunk leans as far, as brings the shoulders down to the arm on the bench. */
@@ -120,6 +134,10 @@ final class AtSupport {
             k.reach(side, wrist, k.torso().fromRibs(-0.4, side.sign() * 0.8, -0.3), new Vector3D(0.97, -side.sign() * 0.2, 0).normalize());
         } else if (!elbowRests(side)) {
             Arms.free(problem).place(k, side, position);
+            double low = WEIGHT_ROOM - k.grip(side).getZ();
+            if (low > 0) {
+                k.reach(side, k.at(side, Part.WRIST).add(new Vector3D(0, 0, low)), k.torso().fromRibs(0, side.sign() * 0.5, -1), new Vector3D(0.3, 0, -1).normalize());
+            }
         }
     }
 

@@ -1,13 +1,17 @@
 package contrapposto.body;
 
 import contrapposto.quantity.Side;
+import java.util.stream.Stream;
 
 /**
- * Finds the start and the working position of a set-up: contacts, segment lengths, joint limits and balance kept, the
- * objective least. Always solves with the LEFT as the working side and mirrors the answer, so that the two sides are
+ * Finds the start and the working position of a set-up: contacts, segment lengths, joint limits and balance kept, no limb
+ * in the floor, in what stands around or in another, the objective least. Always solves with the LEFT as the working side and mirrors the answer, so that the two sides are
  * exact mirror images. The same problem gives the same bits.
  */
 public final class PoseSolver {
+    /** What may be left of a breach of the whole body: half of 2° or of 4 mm. */
+    private static final double SLACK = 0.5;
+
     private PoseSolver() { }
 
     /** The two positions with their mechanics, or the constraint that cannot be met and by how much. */
@@ -16,6 +20,16 @@ public final class PoseSolver {
     }
 
     private static PoseOutcome solveLeft(PoseProblem problem) {
+        return switch (placed(problem)) {
+            case PoseOutcome.Impossible impossible -> impossible;
+            case PoseOutcome.Solved(var pose) -> Stream.of(Ranges.of(problem, pose), Clearance.of(problem, pose))
+                    .filter(breaches -> breaches.beyond(SLACK)).findFirst().<PoseOutcome>map(Breaches::worst)
+                    .orElse(new PoseOutcome.Solved(pose));
+        };
+    }
+
+    /** As found, before limbs are held against each other and against things, whose sizes do not scale. The left side works. */
+    static PoseOutcome placed(PoseProblem problem) {
         return switch (problem.base()) {
             case BaseOfSupport.Split base -> Upright.solve(problem);
             case BaseOfSupport.Staggered base -> Upright.solve(problem);

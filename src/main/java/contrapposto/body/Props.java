@@ -11,7 +11,13 @@ final class Props {
     private static final double BOX_DEPTH = 0.39;
     private static final double BOX_BEHIND_HEEL = 0.06;
     private static final double BOX_HALF_WIDTH = 0.165;
+    private static final double BOX_EDGE = 0.05;
     private static final double BENCH_DEPTH = 0.32;
+    /** Most that a bench stands out before an ankle on it, m; less where the shin falls steeply, so that it clears the edge. */
+    private static final double BENCH_AHEAD = 0.03;
+    /** Half an ankle's thickness, and what skin gives, shares of stature: house. */
+    private static final double ANKLE = 0.017;
+    private static final double GIVE = 0.006;
     private static final double BENCH_HALF_WIDTH = 0.33;
     private static final double WEDGE_HALF_WIDTH = 0.075;
 
@@ -44,7 +50,8 @@ final class Props {
                             new Vector3D(BOX_DEPTH - BOX_BEHIND_HEEL, half, base.raise())));
                 }
             }
-            case BaseOfSupport.Step base -> props.add(underFoot(k, base.up(), base.box()));
+            case BaseOfSupport.Step base -> props.add(problem.action() instanceof Action.KneeBend
+                    ? atTheEdge(k, base.up(), base.box()) : underFoot(k, base.up(), base.box()));
             case BaseOfSupport.OneLeg base -> { }
             case BaseOfSupport.HalfKneeling base -> { }
             case BaseOfSupport.TallKneeling base -> { }
@@ -70,10 +77,22 @@ final class Props {
                 new Vector3D(back + BOX_DEPTH, heel.getY() + BOX_HALF_WIDTH, height));
     }
 
-    /** Across, under a foot that lies on its top. */
+    /** Under a foot that stands at its edge, so that the other can sink beside it. */
+    private static Prop atTheEdge(Skeleton k, Side side, double height) {
+        Vector3D heel = k.at(side, Part.HEEL);
+        double edge = heel.getY() - side.sign() * BOX_EDGE;
+        double far = edge + side.sign() * 2 * BOX_HALF_WIDTH;
+        return new Prop.Box(new Vector3D(heel.getX() - BOX_BEHIND_HEEL, Math.min(edge, far), 0),
+                new Vector3D(heel.getX() - BOX_BEHIND_HEEL + BOX_DEPTH, Math.max(edge, far), height));
+    }
+
+    /** Across, under a foot that lies on its top, its edge under the ankle. */
     private static Prop bench(Skeleton k, Side side, double height) {
         Vector3D ankle = k.at(side, Part.ANKLE);
-        double front = ankle.getX() + 0.03;
+        Vector3D knee = k.at(side, Part.KNEE);
+        double fall = Math.max(0.1, (ankle.getZ() - knee.getZ()) / (knee.getX() - ankle.getX()));
+        double under = Segments.LACES_HEIGHT + GIVE - ANKLE * StrictMath.sqrt(1 + fall * fall);
+        double front = ankle.getX() + Math.min(BENCH_AHEAD, under / fall * k.person().stature());
         double back = Math.min(front - BENCH_DEPTH, k.at(side, Part.TOE).getX() - 0.04);
         return new Prop.Bench(new Vector3D(back, ankle.getY() - BENCH_HALF_WIDTH, 0),
                 new Vector3D(front, ankle.getY() + BENCH_HALF_WIDTH, height));
@@ -89,7 +108,7 @@ final class Props {
         for (Side side : Side.values()) {
             if (problem.arm(side) instanceof ArmTask.OnSupport(var height, var ahead)) {
                 Vector3D wrist = side == Side.LEFT ? arms.leftHand() : arms.rightHand();
-                if (height > 0.7 * h) {
+                if (height > Support.WALL * h) {
                     props.add(new Prop.Wall(wrist.getX() + Segments.PALM_HEIGHT * h, -0.5, 0.5, 1.8));
                 } else {
                     double x = wrist.getX() + 0.05 * h;

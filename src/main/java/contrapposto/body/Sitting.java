@@ -11,6 +11,13 @@ import org.hipparchus.geometry.euclidean.threed.Vector3D;
 final class Sitting {
     /** Hip joint above the seat, share of stature: half a thigh. */
     private static final double SEAT = 0.050;
+    /** Seat of a chair, m, as it is drawn; its front edge ahead of the hips. */
+    private static final double DEPTH = 0.40;
+    private static final double WIDTH = 0.42;
+    private static final double FRONT = 0.16;
+    /** The least of it, and what a thigh gives on the edge, shares of stature: house. */
+    private static final double NEAREST = 0.03;
+    private static final double UNDER_THIGH = 0.0405;
 
     private final PoseProblem problem;
     private final BaseOfSupport.Seated base;
@@ -29,7 +36,15 @@ final class Sitting {
     PoseOutcome solve() {
         return Grounded.solve(problem, loads,
                 position -> Hold.of(problem.action(), position).map(hold -> seated(position, hold)),
-                k -> List.of(new Prop.Chair(new Vector3D(-0.24, -0.21, 0), new Vector3D(0.16, 0.21, base.height()))));
+                k -> List.of(chair()));
+    }
+
+    /** Someone with short legs sits nearer the edge of a high seat, so that it does not press into the thighs. */
+    private Prop chair() {
+        double hip = base.height() + SEAT * h;
+        double fall = (hip - lengths.ankleHeight() - lengths.shank()) / lengths.thigh();
+        double edge = fall <= 0 ? FRONT : Math.clamp((SEAT - UNDER_THIGH) * h / fall, NEAREST * h, FRONT);
+        return new Prop.Chair(new Vector3D(edge - DEPTH, -WIDTH / 2, 0), new Vector3D(edge, WIDTH / 2, base.height()));
     }
 
     private Resting seated(Position position, Hold hold) {

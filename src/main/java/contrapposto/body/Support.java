@@ -14,6 +14,9 @@ final class Support {
     /** Height and distance where the problem asks for a hand support without saying where, shares of stature: house. */
     private static final double HEIGHT = 0.52;
     private static final double AHEAD = 0.22;
+    /** A support from this height on is a wall, which neither toes nor knees touch, shares of stature. */
+    static final double WALL = 0.7;
+    private static final double CLEAR = 0.005;
 
     private Support() { }
 
@@ -68,6 +71,13 @@ final class Support {
             double dz = z - shoulder.getZ();
             double dx = StrictMath.sqrt(Math.max(0, reach * reach - dy * dy - dz * dz));
             x = Math.clamp(x, shoulder.getX() - dx, shoulder.getX() + dx);
+        }
+        if (height > WALL * h) {
+            for (Skeleton k : List.of(start, working)) {
+                for (Side leg : Side.values()) {
+                    x = Math.max(x, Math.max(k.at(leg, Part.TOE).getX(), k.at(leg, Part.KNEE).getX() + Segments.KNEE_RADIUS * h) + CLEAR * h);
+                }
+            }
         }
         return new Vector3D(x, y, z);
     }

@@ -97,7 +97,7 @@ class ScalingTest {
     }
 
     private static SolvedPose solved(PoseProblem problem) {
-        return ((Solved) PoseSolver.solve(problem)).pose();
+        return ((Solved) PoseSolver.placed(problem)).pose();
     }
 
     private static double apart(PoseProblem problem, SolvedPose one, SolvedPose other, double k) {
