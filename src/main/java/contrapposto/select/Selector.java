@@ -20,7 +20,7 @@ import java.util.Map;
 /**
  * Chooses the exercises, their days, weeks and sets: the best there is by {@link Goal}, within minutes, equipment,
  * restrictions, stages, skill and recovery. It never fails: what cannot be fitted in is left out with its reason. The
- * same set-ups give the same selection.
+ * same set-ups give the same selection. Threads may share one.
  */
 public final class Selector {
     private static final int PER_SESSION = 6;
@@ -28,6 +28,8 @@ public final class Selector {
     /** Training years from which a family of skill 3 may be chosen (house default). */
     private static final double SKILLED_YEARS = 1;
     private static final int SKILLED = 3;
+
+    private final Searches searches = new Searches();
 
     public Selection select(SetUps setUps) {
         var spec = setUps.assessed().spec();
@@ -64,10 +66,10 @@ public final class Selector {
      * Where sessions fall on neighbouring days a week holds more exercises than a session: as many as can be spread, from
      * the most the plan may have downward. What one session holds can always be done.
      */
-    private static Week spread(SetUps setUps, Frame frame, Scale scale, List<Item> items) {
+    private Week spread(SetUps setUps, Frame frame, Scale scale, List<Item> items) {
         for (int exercises = frame.sessionsTouch() ? frame.inAll() : frame.perSession(); ; exercises--) {
             var roomy = exercises > frame.perSession() ? frame.roomFor(exercises) : frame;
-            var found = Search.best(roomy, scale, items);
+            var found = searches.best(roomy, scale, items);
             var order = found.chosen().stream().sorted(Comparator.comparing((Item i) -> family(setUps, i),
                     TrainingOrder.families(Balance.first(setUps.assessed()))).thenComparingInt(Item::place)).toList();
             var duties = Days.spread(frame, order);

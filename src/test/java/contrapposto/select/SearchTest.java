@@ -254,7 +254,7 @@ class SearchTest {
         return stage == Stage.STANDING || stage == Stage.INTEGRATED;
     }
 
-    private static Frame frame(Random random) {
+    static Frame frame(Random random) {
         var days = new ArrayList<DayOfWeek>();
         for (var day : DayOfWeek.values()) {
             if (random.nextInt(7) < 3) {
