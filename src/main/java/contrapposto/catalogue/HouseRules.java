@@ -9,7 +9,8 @@ import java.util.Map;
  *
  * @param bands          wanted share of capacity, by training age then by kind
  * @param sideSpecific   share of lower-body sets that are set up per side, by stage
- * @param effort         weights of the pose objective, with their source in the file
+ * @param legEffort      weights of the pose objective of leg work, with their source in the file
+ * @param hingeEffort    the same of hinges
  * @param measurementError degrees or seconds under which a difference between sides does not count, by measure word
  * @param rampSets       easy sets before the first loaded standing exercise
  * @param expiryWeeks    after the last week, until a re-check is due

@@ -53,7 +53,17 @@ public final class Composer {
     /** Draws a plan once for several orders in one language. */
     public Outcome<Illustrated> illustrate(Plan plan, Optional<String> language) {
         var words = PlanWords.of(plan, language.orElse(plan.spec().client().language()));
-        return Labels.read(templates, words.language() + "/labels.ftlx").map(labels -> new Illustrated(labels, Drawings.of(words, labels)));
+        return Labels.read(templates, words.language() + "/labels.ftlx").then(labels -> withLogo(Drawings.of(words, labels))
+                .map(drawings -> new Illustrated(labels, drawings)));
+    }
+
+    /** The drawings, and among them the practice's logo if it has one. */
+    private Outcome<Map<String, Drawing>> withLogo(Map<String, Drawing> drawings) {
+        return templates.logo().map(svg -> LogoReader.read("templates/" + Templates.LOGO, svg).map(logo -> {
+            Map<String, Drawing> more = new LinkedHashMap<>(drawings);
+            more.put("logo", logo.remembered());
+            return more;
+        })).orElseGet(() -> Outcome.done(drawings));
     }
 
     /** The handout with drawings of its own. */
@@ -77,7 +87,7 @@ public final class Composer {
         return templates.run(template, model(words, order, drawn.drawings.keySet()))
                 .then(xml -> MarkupParser.parse(xml, template)
                         .then(root -> read(root, drawn.drawings, template, plan))
-                        .map(written -> document(words.spec(), words.language(), order, drawn.labels, xml, written)));
+                        .map(written -> document(words.spec(), words.language(), order, drawn.labels, xml + templates.logo().orElse(""), written)));
     }
 
     /** The coach's page on a block that is over. */
@@ -113,6 +123,7 @@ public final class Composer {
         var model = new LinkedHashMap<String, Object>();
         model.put("plan", Values.of(OpeningModel.of(words)));
         model.put("withLog", order.log());
+        model.put("withLogo", drawings.contains("logo"));
         if (words.plan().withheld()) {
             model.put("referral", Values.of(ReferralModel.of(words)));
             return model;

@@ -47,6 +47,7 @@ class DocumentsTest {
             handout: {editions: [client]}
             """;
     private static final int LINES_SHOWN = 6;
+    private static final Pattern FILE = Pattern.compile("<!-- file: (\\S+) -->\\n```\\w*\\n(.*?)```", Pattern.DOTALL);
     private static final Pattern MENTION = Pattern.compile("`contrapposto ([a-z]+)((?: [^`]*)?)`");
 
     /** What a line printed, and its exit code. */
@@ -68,11 +69,34 @@ class DocumentsTest {
         Files.writeString(here.resolve("programs/packs/base.yaml"), SMALL);
         Files.writeString(here.resolve("mail.yaml"), "mail: 1\nfrom: Invented Practice <plans@example.org>\naddresses: {EX-1: ada@example.org}\n");
         Files.setPosixFilePermissions(here.resolve("mail.yaml"), PosixFilePermissions.fromString("rw-------"));
+        filesOfTheDocuments();
         for (var command : DocumentedCommand.all()) {
             if (command.notRun().isEmpty() && !RESULTS.containsKey(command.words())) {
                 fillWhatIsAskedFor(command);
                 RESULTS.put(command.words(), run(command.words()));
             }
+        }
+    }
+
+    /** A block after {@code <!-- file: NAME -->} is that file; of the templates that a practice changes, one with other words. */
+    private static void filesOfTheDocuments() throws IOException {
+        for (var page : DocumentedCommand.documents()) {
+            for (var file : FILE.matcher(Files.readString(page)).results().toList()) {
+                Files.createDirectories(here.resolve(file.group(1)).getParent());
+                Files.writeString(here.resolve(file.group(1)), file.group(2));
+            }
+        }
+        Files.createDirectories(here.resolve("mine/en"));
+        Files.writeString(here.resolve("mine/en/opening.ftlx"), Files.readString(Path.of("templates/en/opening.ftlx")).replace("an exercise plan for", "a plan made for"));
+    }
+
+    @Test
+    void a_practices_words_and_logo_are_on_its_paper() throws IOException {
+        var page = Files.readString(Demos.file(here.resolve("out-mine"), "bo-client.html"));
+        assertTrue(page.contains("a plan made for") && page.contains("Logo: Invented Practice"), page);
+        assertFalse(Files.readString(Demos.file(here.resolve("out"), "bo-plan.yaml")).contains("Logo"));
+        try (var pdf = Loader.loadPDF(Demos.file(here.resolve("out-mine"), "bo-client.pdf").toFile())) {
+            assertTrue(new org.apache.pdfbox.text.PDFTextStripper().getText(pdf).contains("a plan made for"));
         }
     }
 
@@ -175,6 +199,9 @@ class DocumentsTest {
             pictures.page(filled, Pictures.parts(filled).get("Log"), into.resolve("log-filled.png"));
         }
         pictures.page(here.resolve("ines-next-changes.pdf"), 0, into.resolve("changes.png"));
+        for (var family : List.of("split-squat", "staggered-deadlift")) {
+            pictures.page(here.resolve(family + ".pdf"), 0, into.resolve("set-up-" + family + ".png"));
+        }
         assertEquals(Pictures.in(Path.of("docs/walk")), Pictures.in(into), "docs/walk holds what the command makes");
     }
 
