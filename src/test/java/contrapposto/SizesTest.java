@@ -39,7 +39,7 @@ class SizesTest {
             sizes.add(Files.readAllLines(file).size());
         }
         sizes.sort(null);
-        assertTrue(sizes.get(sizes.size() / 2) <= 110, "median lines of a file: " + sizes.get(sizes.size() / 2));
+        assertTrue(sizes.get(sizes.size() / 2) <= 90, "median lines of a file: " + sizes.get(sizes.size() / 2));
     }
 
     @Test

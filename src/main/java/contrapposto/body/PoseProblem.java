@@ -37,12 +37,6 @@ public record PoseProblem(Person person, Side working, Sided<JointLimits> limits
                 right.mirrored(), left.mirrored(), load.mirrored(), hipShift, handSupport, swapped(pressure), effort);
     }
 
-    /** The same set-up with another load. */
-    public PoseProblem withLoad(Load other) {
-        return new PoseProblem(person, working, limits, base, action, left, right, other, hipShift, handSupport,
-                pressure, effort);
-    }
-
     /** What the arm of {@code side} does. */
     public ArmTask arm(Side side) {
         return side == Side.LEFT ? left : right;

@@ -12,10 +12,6 @@ public record Angle(double degrees) implements Comparable<Angle> {
         return new Angle(degrees);
     }
 
-    public double radians() {
-        return StrictMath.toRadians(degrees);
-    }
-
     @Override
     public int compareTo(Angle other) {
         return Double.compare(degrees, other.degrees);

@@ -20,10 +20,6 @@ public record Length(double metres) implements Comparable<Length> {
         return new Length(centimetres / 100);
     }
 
-    public static Length ofInches(double inches) {
-        return new Length(inches * METRES_PER_INCH);
-    }
-
     public double centimetres() {
         return metres * 100;
     }

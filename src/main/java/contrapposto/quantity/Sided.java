@@ -1,7 +1,6 @@
 package contrapposto.quantity;
 
 import java.util.List;
-import java.util.function.BiFunction;
 import java.util.function.Function;
 
 /**
@@ -65,16 +64,6 @@ public sealed interface Sided<T> {
             case Whole<T>(var value) -> new Whole<>(change.apply(value));
             case Each<T>(var left, var right) -> new Each<>(change.apply(left), change.apply(right));
             case Only<T>(var side, var value) -> new Only<>(side, change.apply(value));
-        };
-    }
-
-    /** As {@link #map}, told the side; a {@link Whole} is changed once, as {@code LEFT}. */
-    default <U> Sided<U> mapWithSide(BiFunction<Side, ? super T, ? extends U> change) {
-        return switch (this) {
-            case Whole<T>(var value) -> new Whole<>(change.apply(Side.LEFT, value));
-            case Each<T>(var left, var right) ->
-                    new Each<>(change.apply(Side.LEFT, left), change.apply(Side.RIGHT, right));
-            case Only<T>(var side, var value) -> new Only<>(side, change.apply(side, value));
         };
     }
 }

@@ -74,10 +74,6 @@ record Part(String name, Piece piece, List<Vector3D> samples, boolean far, doubl
                 List.of());
     }
 
-    Part withFaces(List<Face> all) {
-        return new Part(name, piece, samples, far, line, edge, fills, creases, cords, all);
-    }
-
     double depth(Camera camera) {
         return samples.stream().mapToDouble(camera::depth).average().orElseThrow();
     }

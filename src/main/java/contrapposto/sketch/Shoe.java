@@ -73,9 +73,4 @@ record Shoe(Sitter sitter, Side side, double thick, Vector3D ankle, Half rear, H
         }
         return Circle.hull(corners);
     }
-
-    /** Whether the sole looks down, as it does in standing. */
-    boolean soleDown() {
-        return rear.up().getZ() > .1;
-    }
 }
