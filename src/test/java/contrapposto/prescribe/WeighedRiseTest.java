@@ -69,7 +69,7 @@ class WeighedRiseTest {
     @Test
     void a_step_over_ten_percent_or_out_of_the_band_is_no_step() {
         assertEquals("12×10 12×11 12×12 12×13", said(rise(false, 0, 12, 13.3).doses(weeks("----"), 12)));
-        assertEquals("14×9 14×10 14×10 14×10", said(rise(false, 0, 14, 15).doses(weeks("----"), 14)));
+        assertEquals("14×8 14×9 14×10 14×10", said(rise(false, 0, 14, 15).doses(weeks("----"), 14)));
     }
 
     @Test
