@@ -37,6 +37,9 @@ final class Upright {
         var hands = Support.forces(problem);
         var free = new Upright(problem, loads, new Standing(problem, Arms.free(problem), loads, hands));
         StanceTrial start = free.start();
+        if (start.breaches(0).beyond(Standing.SLACK)) {
+            return start.breaches(0).worst();
+        }
         StanceTrial working = free.working();
         if (!hands.isEmpty()) {
             Arms held = Support.reached(problem, start.skeleton, working.skeleton);

@@ -21,12 +21,13 @@ import java.util.Map;
  * @param weeklySets     sets a week for one muscle of one side outside which the coach is told
  * @param repsForFormula most repeats, those to spare included, from which a 1RM may be estimated
  * @param inReserveForEstimate most repeats to spare from which a 1RM may be estimated
+ * @param placing        where feet and hands may be put
  * @param sources        what each rule rests on, by its key in the file
  */
 public record HouseRules(List<Band> bands, Map<Stage, Double> sideSpecific, Effort legEffort, Effort hingeEffort,
                          Map<String, Double> measurementError, int rampSets, int expiryWeeks, Range progression,
                          String oneRepMaxFormula, int deloadEvery, double shinVertical, Range weeklySets,
-                         int repsForFormula, int inReserveForEstimate, Map<String, String> sources) {
+                         int repsForFormula, int inReserveForEstimate, Placing placing, Map<String, String> sources) {
     /**
      * One line of the training-age table.
      *
@@ -36,6 +37,21 @@ public record HouseRules(List<Band> bands, Map<Stage, Double> sideSpecific, Effo
      */
     public record Band(double underYears, Range legsMovement, Range legsStrength, Range armsMovement,
                        Range armsStrength, int sets, int inReserve) { }
+
+    /**
+     * Where feet and hands may be put, and for whom steadiness counts.
+     *
+     * @param frontRaise   most height under a front foot, share of stature
+     * @param rearRaise    most height under a rear foot, share of stature
+     * @param lacesFrom    from this height on a rear foot lies on its laces, m
+     * @param railHeight   of a hand on a rail or chair, share of stature
+     * @param wallHeight   of a hand on a wall, share of stature
+     * @param supportAhead from the pelvis to what a hand holds on to, m
+     * @param noviceYears  training years under which a low rear foot counts as steadier
+     * @param ankleReserve an ankle is asked for this much less than was measured, degrees
+     */
+    public record Placing(double frontRaise, double rearRaise, double lacesFrom, double railHeight, double wallHeight,
+                          double supportAhead, double noviceYears, double ankleReserve) { }
 
     /** From {@code low} to {@code high}, both included. */
     public record Range(double low, double high) {

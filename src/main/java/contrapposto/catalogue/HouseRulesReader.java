@@ -68,7 +68,7 @@ public final class HouseRulesReader {
             return new HouseRules(bands, sideSpecific, legs, hinge, errors(f),
                     whole(f, "ramp-sets"), whole(f, "expiry-weeks"), range(f, "progression"), formula(f),
                     whole(f, "deload-every"), number(f, "shin-vertical"), range(f, "weekly-sets"),
-                    whole(f, "reps-for-formula"), whole(f, "in-reserve-for-estimate"),
+                    whole(f, "reps-for-formula"), whole(f, "in-reserve-for-estimate"), placing(f),
                     Collections.unmodifiableMap(sources));
         }
     }
@@ -91,6 +91,26 @@ public final class HouseRulesReader {
                 b.wrong(b.at("lines"), "no training age has a band", "give at least one line");
             }
             return List.copyOf(bands);
+        }
+    }
+
+    private HouseRules.Placing placing(Fields f) {
+        try (var p = f.fields("placing")) {
+            return new HouseRules.Placing(share(p, "front-raise-most", 1), share(p, "rear-raise-most", 1), share(p, "laces-from", 1),
+                    share(p, "rail-height", 1), share(p, "wall-height", 1), share(p, "support-ahead", 1), share(p, "novice-years", 100),
+                    share(p, "ankle-reserve", 40));
+        }
+    }
+
+    /** From 0 to {@code most}. */
+    private double share(Fields f, String key, double most) {
+        try (var rule = f.fields(key)) {
+            source(rule, key);
+            double value = rule.number("value");
+            if (value < 0 || value > most) {
+                rule.wrong(rule.at("value"), "`" + key + "` runs from 0 to " + (long) most, "take the house's own number if in doubt");
+            }
+            return value;
         }
     }
 

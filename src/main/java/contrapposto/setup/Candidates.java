@@ -25,7 +25,7 @@ final class Candidates {
 
     private Candidates(Question q) {
         this.q = q;
-        this.gear = new Gear(q.equipment(), q.stature());
+        this.gear = Gear.of(q);
     }
 
     static List<SetUp> of(Question question) {

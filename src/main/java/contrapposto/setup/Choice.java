@@ -64,7 +64,7 @@ final class Choice {
 
     /** Why no set-up of this family can serve this side, before any is solved. */
     private Optional<Reason> refusal() {
-        var gear = new Gear(q.equipment(), q.stature());
+        var gear = Gear.of(q);
         var missing = gear.missing(q.family());
         if (missing.isPresent()) {
             return missing;
@@ -146,7 +146,7 @@ final class Choice {
         }
         Optional<Tried> most = Optional.empty();
         Optional<Said> said = Optional.empty();
-        for (var thing : Gear.helpful(q.equipment(), q.stature())) {
+        for (var thing : Gear.of(q).helpful()) {
             var richer = new Choice(q.with(thing.equipment()), solver).field().ranked().stream().findFirst();
             if (richer.isPresent() && gains(richer.get(), best) && (most.isEmpty() || gains(richer.get(), most.get()))) {
                 most = richer;

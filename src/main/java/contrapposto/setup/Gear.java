@@ -3,6 +3,7 @@ package contrapposto.setup;
 import contrapposto.assess.Reason;
 import contrapposto.assess.Reason.Source;
 import contrapposto.catalogue.Family;
+import contrapposto.catalogue.HouseRules;
 import contrapposto.catalogue.Implement;
 import contrapposto.check.CheckedSpec.Equipment;
 import contrapposto.quantity.Length;
@@ -14,22 +15,19 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 /** What this client has, asked in the words of a set-up. A chair is a hand support, never a foot raise. */
-record Gear(Equipment equipment, double stature) {
-    /** The highest box a front foot goes on, as a share of stature: half of knee height (house default). */
-    static final double FRONT_RAISE_MOST = 0.14;
-    /** The highest thing a rear foot goes on: about knee height, 0.27 H (reference D3.16, common practice) and a little. */
-    static final double REAR_RAISE_MOST = 0.28;
-    /** From this height on the rear foot lies on its laces, m (house default). */
-    static final double LACES_FROM = 0.28;
+record Gear(Equipment equipment, double stature, HouseRules.Placing placing) {
+    static Gear of(Question q) {
+        return new Gear(q.equipment(), q.stature(), q.rules().placing());
+    }
 
     /** Heights that may go under a front foot, ascending. */
     List<Length> frontRaises() {
-        return equipment.boxes().stream().filter(h -> h.metres() <= FRONT_RAISE_MOST * stature).toList();
+        return equipment.boxes().stream().filter(h -> h.metres() <= placing.frontRaise() * stature).toList();
     }
 
     /** Heights that may go under a rear foot, ascending. */
     List<Length> rearRaises() {
-        return raises(0, REAR_RAISE_MOST * stature);
+        return raises(0, placing.rearRaise() * stature);
     }
 
     /** Heights of boxes and the bench between two limits in metres, ascending, without repeats. */
@@ -102,15 +100,15 @@ record Gear(Equipment equipment, double stature) {
     record Thing(Said words, Equipment equipment) { }
 
     /** Small things that are wholly missing, in the order in which they are suggested. */
-    static List<Thing> helpful(Equipment e, double stature) {
-        var gear = new Gear(e, stature);
+    List<Thing> helpful() {
+        var e = equipment;
         var things = new ArrayList<Thing>();
-        if (gear.frontRaises().isEmpty()) {
+        if (frontRaises().isEmpty()) {
             things.add(new Thing(Said.of("thing/step").length("from", 0.10).length("to", 0.15), with(e, List.of(Length.ofCentimetres(10),
                     Length.ofCentimetres(15)), e.bench(), e.wedges(), e.dumbbells())));
         }
-        if (gear.raises(LACES_FROM, REAR_RAISE_MOST * stature).isEmpty()) {
-            var seat = Length.ofCentimetres(5 * StrictMath.floor(REAR_RAISE_MOST * stature * 100 / 5));
+        if (raises(placing.lacesFrom(), placing.rearRaise() * stature).isEmpty()) {
+            var seat = Length.ofCentimetres(5 * StrictMath.floor(placing.rearRaise() * stature * 100 / 5));
             things.add(new Thing(Said.of("thing/bench").length("height", seat.metres()),
                     with(e, e.boxes(), Optional.of(seat), e.wedges(), e.dumbbells())));
         }

@@ -17,8 +17,6 @@ import java.util.Optional;
 final class Judge {
     /** A turning moment below this turns nobody, N·m (house default). */
     static final double TURNS = 0.5;
-    /** Training years under which steadiness counts (house default: the first line of the training-age table). */
-    private static final double NOVICE_YEARS = 1;
     /** How far inside the window a stance is sought, degrees (house default). */
     private static final double WELL_INSIDE = 2;
 
@@ -232,11 +230,11 @@ final class Judge {
         return place < 0 ? 0 : place;
     }
 
-    /** Centimetres off the usual stance; in the first year of training also those of the rear foot off the floor. */
+    /** Centimetres off the usual stance; in the first years of training (house rules: novice-years) also those of the rear foot off the floor. */
     private double steadiness(SetUp setUp) {
         double usual = Fitting.usualStance(q);
         double off = Double.isNaN(usual) ? 0 : Math.abs(setUp.stance() - usual) * 100;
-        double high = q.spec().client().trainingYears() < NOVICE_YEARS ? setUp.rearRaise().centimetres() : 0;
+        double high = q.spec().client().trainingYears() < q.rules().placing().noviceYears() ? setUp.rearRaise().centimetres() : 0;
         return StrictMath.rint(off + high);
     }
 }

@@ -21,11 +21,6 @@ import java.util.Optional;
 
 /** Says a set-up in the words of mechanics: the pose problem that {@code body} solves. */
 final class Posing {
-    /** What a hand holds on to: heights in shares of stature and distance ahead of the pelvis in metres (house defaults). */
-    private static final double RAIL_HEIGHT = 0.55;
-    private static final double WALL_HEIGHT = 0.72;
-    private static final double SUPPORT_AHEAD = 0.40;
-
     private Posing() { }
 
     /** The problem of holding {@code setUp} with {@code kg} on each implement. */
@@ -57,7 +52,7 @@ final class Posing {
         double raise = s.raise().metres();
         return switch (q.family().base()) {
             case SPLIT -> new BaseOfSupport.Split(front, s.stance(), width, s.frontRaise().metres(), s.rearRaise().metres(),
-                    s.rearRaise().metres() >= Gear.LACES_FROM);
+                    s.rearRaise().metres() >= q.rules().placing().lacesFrom());
             case STAGGERED -> new BaseOfSupport.Staggered(front, s.stance(), width, s.wedgeFoot().orElse(side),
                     s.heelWedge().metres(), q.family().levers().kickstand() && front == side);
             case LEVEL -> new BaseOfSupport.Level(width, raise);
@@ -89,8 +84,9 @@ final class Posing {
         boolean supports = setUp.handSupport() != SetUp.Support.NONE
                 && arm == setUp.loadHand().orElse(q.side()).other();
         if (supports) {
-            double share = setUp.handSupport() == SetUp.Support.WALL ? WALL_HEIGHT : RAIL_HEIGHT;
-            return new ArmTask.OnSupport(share * stature, SUPPORT_AHEAD);
+            var placing = q.rules().placing();
+            double share = setUp.handSupport() == SetUp.Support.WALL ? placing.wallHeight() : placing.railHeight();
+            return new ArmTask.OnSupport(share * stature, placing.supportAhead());
         }
         boolean busy = switch (family.works()) {
             case ARM, TRUNK -> arm == q.side() || q.symmetric();

@@ -7,6 +7,7 @@ import contrapposto.assess.Reason.Source;
 import contrapposto.assess.Restrained;
 import contrapposto.body.JointLimits;
 import contrapposto.catalogue.Family;
+import contrapposto.catalogue.HouseRules;
 import contrapposto.catalogue.Implement;
 import contrapposto.catalogue.RestrictionTag;
 import contrapposto.check.CheckedSpec;
@@ -28,23 +29,21 @@ import java.util.Set;
  * @param limits  how far each side's joints may be asked to move
  */
 record Restraints(List<Restrained> active, Set<Limit> verdict, Sided<JointLimits> limits) {
-    /** An ankle is asked for this much less than the person's own weight-bearing dorsiflexion, degrees. */
-    private static final double ANKLE_RESERVE = 5;
-
-    static Restraints of(Assessed assessed) {
+    /** @param rules for how much less than measured an ankle is asked for */
+    static Restraints of(Assessed assessed, HouseRules rules) {
         var spec = assessed.spec();
         var active = assessed.restrained();
-        return new Restraints(active, assessed.verdict().limits(), new Sided.Each<>(limits(spec, active, Side.LEFT),
-                limits(spec, active, Side.RIGHT)));
+        return new Restraints(active, assessed.verdict().limits(), new Sided.Each<>(limits(spec, active, rules, Side.LEFT),
+                limits(spec, active, rules, Side.RIGHT)));
     }
 
-    private static JointLimits limits(CheckedSpec spec, List<Restrained> active, Side side) {
+    private static JointLimits limits(CheckedSpec spec, List<Restrained> active, HouseRules rules, Side side) {
         var common = JointLimits.COMMON;
         return new JointLimits(
                 range(spec, active, side, "hip-flexion", 0, common.hipFlexion()),
                 range(spec, active, side, "hip-extension", 0, common.hipExtension()),
                 range(spec, active, side, "knee-flexion", 0, common.kneeFlexion()),
-                range(spec, active, side, "dorsiflexion", ANKLE_RESERVE, common.ankleDorsiflexion()),
+                range(spec, active, side, "dorsiflexion", rules.placing().ankleReserve(), common.ankleDorsiflexion()),
                 range(spec, active, side, "plantarflexion", 0, common.anklePlantarflexion()),
                 common.toeExtension(),
                 range(spec, active, side, "shoulder-flexion", 0, common.shoulderFlexion()),

@@ -115,7 +115,7 @@ public final class SetUpChooser {
 
     private static Question question(Assessed assessed, Catalogue catalogue, Family family, Side side) {
         return new Question(assessed, catalogue.rules(), family, side, target(assessed, family, side), assessed.spec().client().person(),
-                Restraints.of(assessed), assessed.spec().equipment(), assessed.spec().choices().setup()
+                Restraints.of(assessed, catalogue.rules()), assessed.spec().equipment(), assessed.spec().choices().setup()
                 .getOrDefault(family.id(), Map.of()).getOrDefault(side, SetUpWish.NONE));
     }
 

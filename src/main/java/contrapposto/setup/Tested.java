@@ -30,7 +30,7 @@ final class Tested {
         boolean one = arm || wish.loadHand().isPresent();
         Side hand = wish.loadHand().orElse(levers.loadHands().contains(LoadHand.SAME) ? q.side() : q.side().other());
         boolean ahead = levers.workingFoot().isEmpty() || levers.workingFoot().contains(FootPlace.AHEAD);
-        Length raise = new Gear(q.equipment(), q.stature()).raises(q.family()).stream().findFirst()
+        Length raise = Gear.of(q).raises(q.family()).stream().findFirst()
                 .orElse(Length.ofMetres(levers.raise().from()));
         var implement = levers.implement().stream().filter(i -> i != Implement.BODY_WEIGHT).findFirst()
                 .orElse(Implement.BODY_WEIGHT);

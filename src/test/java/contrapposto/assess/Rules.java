@@ -20,6 +20,6 @@ public final class Rules {
                         new Range(0.75, 0.85), 3, 2)),
                 Map.of(Stage.FLOOR, 0.8, Stage.SUPPORTED, 0.8, Stage.STANDING, 0.6, Stage.INTEGRATED, 0.4),
                 new Effort(3, 2.5, 10, 20), new Effort(3, 2.5, 40, 20), Map.of("hip internal rotation", 5.0), 2, 4,
-                new Range(0.02, 0.10), "Brzycki", 4, 5, new Range(4, 20), 10, 5, Map.of());
+                new Range(0.02, 0.10), "Brzycki", 4, 5, new Range(4, 20), 10, 5, new HouseRules.Placing(0.14, 0.28, 0.28, 0.55, 0.72, 0.40, 1, 5), Map.of());
     }
 }

@@ -160,7 +160,17 @@ public final class CatalogueSchemas {
                 required("shin-vertical", rule(source, number()), "half width, degrees"),
                 required("weekly-sets", rule(source, range(number())), "for one muscle of one side"),
                 required("reps-for-formula", rule(source, whole()), "the most from which a 1RM is estimated"),
-                required("in-reserve-for-estimate", rule(source, whole()), "the most from which a 1RM is estimated"));
+                required("in-reserve-for-estimate", rule(source, whole()), "the most from which a 1RM is estimated"),
+                required("placing", placing(source), "where feet and hands may be put"));
+    }
+
+    private static Map<String, Object> placing(Entry source) {
+        var share = rule(source, number(0, 1));
+        return map(required("front-raise-most", share, "under a front foot, share of stature"), required("rear-raise-most", share, "under a rear foot, share of stature"),
+                required("laces-from", share, "m: from here on a rear foot lies on its laces"), required("rail-height", share, "of a hand, share of stature"),
+                required("wall-height", share, "of a hand, share of stature"), required("support-ahead", share, "m before the pelvis"),
+                required("novice-years", rule(source, number(0, 100)), "under which a low rear foot counts as steadier"),
+                required("ankle-reserve", rule(source, number(0, 40)), "degrees less than measured"));
     }
 
     private static Map<String, Object> errors(Entry source) {

@@ -62,7 +62,7 @@ class HouseRulesTest {
 
     @Test
     void every_rule_names_its_source() {
-        assertEquals(13, rules.sources().size());
+        assertEquals(21, rules.sources().size());
         rules.sources().forEach((rule, source) ->
                 assertTrue(source.matches("(?s)(house|published|common practice).*"), rule + ": " + source));
     }

@@ -38,7 +38,7 @@ class RestrictionTableTest {
 
     private static Question question(Assessed assessed, Family family, Side side) {
         var person = assessed.spec().client().person();
-        return new Question(assessed, CATALOGUE.rules(), family, side, assessed.target(side), person, Restraints.of(assessed),
+        return new Question(assessed, CATALOGUE.rules(), family, side, assessed.target(side), person, Restraints.of(assessed, CATALOGUE.rules()),
                 assessed.spec().equipment(), SetUpWish.NONE);
     }
 
