@@ -48,8 +48,11 @@ public record Outline(Point start, List<Segment> segments, boolean closed) {
     }
 
     private static Outline lines(List<Point> points, boolean closed) {
-        return new Outline(points.getFirst(),
-                points.subList(1, points.size()).stream().map(p -> (Segment) new Segment.Line(p)).toList(), closed);
+        List<Segment> segments = new ArrayList<>(points.size());
+        for (int i = 1; i < points.size(); i++) {
+            segments.add(new Segment.Line(points.get(i)));
+        }
+        return new Outline(points.getFirst(), segments, closed);
     }
 
     /** The outline with every point moved; exact for shifts, turns, mirrors and scalings. */

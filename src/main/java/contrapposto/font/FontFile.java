@@ -1,12 +1,20 @@
 package contrapposto.font;
 
+import java.util.Arrays;
+
 /** A TrueType font: its characters, their widths and its pairs, in thousandths of the type size. Immutable. */
 public final class FontFile {
+    /** Letters of most languages here lie below it. */
+    private static final int FIRST = 0x180;
+    private static final short UNASKED = Short.MIN_VALUE;
+
     private final byte[] bytes;
     private final CharacterMap characters;
     private final PairTable pairs;
     private final int[] advances;
     private final int unitsPerEm;
+    /** Of the first characters, by two of them: what {@link #kern} said, or {@link #UNASKED}. Threads may fill it at once. */
+    private final short[] asked = new short[FIRST * FIRST];
 
     /** @throws IllegalArgumentException when a table that every such font has is missing */
     public FontFile(byte[] bytes) {
@@ -18,6 +26,7 @@ public final class FontFile {
         advances = advances(font, glyphs);
         characters = new CharacterMap(font);
         pairs = new PairTable(font, glyphs);
+        Arrays.fill(asked, UNASKED);
     }
 
     private int[] advances(Sfnt font, int glyphs) {
@@ -56,6 +65,19 @@ public final class FontFile {
 
     /** What the space after {@code left} gains (or, mostly, loses) before {@code right}. */
     public int kern(int left, int right) {
+        if (left >= FIRST || right >= FIRST) {
+            return looked(left, right);
+        }
+        int at = left * FIRST + right;
+        short before = asked[at];
+        if (before == UNASKED) {
+            before = (short) looked(left, right);
+            asked[at] = before;
+        }
+        return before;
+    }
+
+    private int looked(int left, int right) {
         int value = pairs.between(characters.glyph(left), characters.glyph(right));
         return Math.round(value * 1000f / unitsPerEm);
     }

@@ -36,10 +36,14 @@ record Arrows(Sheet sheet) {
         for (int off = 0; off <= 14; off++) {
             for (int side = off == 0 ? 1 : -1; side <= 1; side += 2) {
                 for (int slide : new int[] {0, 3, -3, 6, -6, 9, -9, 12, -12}) {
+                    double aside = 2.2 * off + 2.6 * Math.abs(slide);
+                    if (aside >= least) {
+                        continue;
+                    }
                     Point shift = across.times(side * off).along(along, slide);
                     Outline path = bent(a.toward(b, from).plus(shift), a.toward(b, 1 - from).plus(shift),
                             across.times(side), length);
-                    double cost = 1.15 * under(path, 2.4) + 2.2 * off + 2.6 * Math.abs(slide);
+                    double cost = 1.15 * under(path, 2.4, least) + 2.2 * off + 2.6 * Math.abs(slide);
                     if (cost < least) {
                         least = cost;
                         best = path;
@@ -56,9 +60,17 @@ record Arrows(Sheet sheet) {
     }
 
     private double under(Outline path, double side) {
+        return under(path, side, Double.POSITIVE_INFINITY);
+    }
+
+    /** What lies under a path; infinite once it is clear that there is more than {@code most}. */
+    private double under(Outline path, double side, double most) {
         double sum = 0;
         for (Point p : dense(path)) {
             sum += sheet.occupancy().cost(p, side);
+            if (sum > most) {
+                return Double.POSITIVE_INFINITY;
+            }
         }
         return sum;
     }

@@ -42,8 +42,12 @@ final class Occupancy {
 
     void outline(Outline outline, double value) {
         List<Point> corners = outline.flattened();
-        double[] xs = corners.stream().mapToDouble(Point::x).toArray();
-        double[] ys = corners.stream().mapToDouble(Point::y).toArray();
+        double[] xs = new double[corners.size()];
+        double[] ys = new double[corners.size()];
+        for (int i = 0; i < xs.length; i++) {
+            xs[i] = corners.get(i).x();
+            ys[i] = corners.get(i).y();
+        }
         Bounds b = Bounds.of(corners);
         int top = Math.max(0, (int) Math.floor(b.minY() / CELL));
         int bottom = Math.min(rows - 1, (int) Math.ceil(b.maxY() / CELL));
@@ -131,8 +135,15 @@ final class Occupancy {
 
     /** Whether words may stand here at all. */
     boolean free(Bounds b) {
-        return b.minX() >= 0 && b.minY() >= 0 && b.maxX() <= width && b.maxY() <= height
-                && words.stream().noneMatch(b::meets);
+        if (b.minX() < 0 || b.minY() < 0 || b.maxX() > width || b.maxY() > height) {
+            return false;
+        }
+        for (Bounds word : words) {
+            if (b.meets(word)) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** Weight times area of what lies under a box; {@link #FORBIDDEN} off the page or over words. */

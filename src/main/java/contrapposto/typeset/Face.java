@@ -51,7 +51,12 @@ final class Face {
     }
 
     boolean has(int codePoint) {
-        return cuts.stream().anyMatch(cut -> cut.file().has(codePoint));
+        for (var cut : cuts) {
+            if (cut.file().has(codePoint)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private Cut cut(int codePoint) {
@@ -88,9 +93,11 @@ final class Face {
     /** Width in thousandths of the size, pairs included. */
     int width(String text) {
         int sum = 0;
+        char before = ' ';
         for (int i = 0; i < text.length(); i++) {
             char c = text.charAt(i);
-            sum += cut(c).file().width(c) + (i == 0 ? 0 : kern(text.charAt(i - 1), c));
+            sum += cut(c).file().width(c) + (i == 0 ? 0 : kern(before, c));
+            before = c;
         }
         return sum;
     }

@@ -108,7 +108,10 @@ final class FigureInk {
 
     /** Moves the frame so that it has the outlines just right of and below its origin, unless they are near enough or few. */
     private void near(List<Outline> outlines) {
-        int points = outlines.stream().mapToInt(outline -> 1 + outline.segments().size()).sum();
+        int points = outlines.size();
+        for (Outline outline : outlines) {
+            points += outline.segments().size();
+        }
         if (points < FEW) {
             return;
         }

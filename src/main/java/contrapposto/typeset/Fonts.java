@@ -37,7 +37,13 @@ record Fonts(Face regular, Face bold) {
     /** The characters of {@code text} that cannot be printed, in their own order. */
     TreeSet<Integer> missing(String text) {
         var missing = new TreeSet<Integer>();
-        text.codePoints().filter(c -> !(regular.has(c) && bold.has(c) && Letters.standsAlone(c))).forEach(missing::add);
+        for (int i = 0; i < text.length(); ) {
+            int c = text.codePointAt(i);
+            if (!(regular.has(c) && bold.has(c) && Letters.standsAlone(c))) {
+                missing.add(c);
+            }
+            i += Character.charCount(c);
+        }
         return missing;
     }
 }

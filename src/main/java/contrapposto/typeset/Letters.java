@@ -21,6 +21,9 @@ final class Letters {
      * marks, joiners and soft hyphens go.
      */
     static String clean(String text) {
+        if (isClean(text)) {
+            return text;
+        }
         String composed = text;
         for (int i = 0; i < text.length(); i++) {
             if (text.charAt(i) >= FIRST_LOOSE_MARK) {
@@ -41,12 +44,25 @@ final class Letters {
         return clean.toString();
     }
 
+    /** Whether there is nothing but visible ASCII and single spaces. */
+    private static boolean isClean(String text) {
+        char before = 0;
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            if (c < ' ' || c > '~' || c == ' ' && before == ' ') {
+                return false;
+            }
+            before = c;
+        }
+        return true;
+    }
+
     /**
      * Whether a letter may be set by itself from left to right: not where a script runs from the right or joins and
      * reorders its letters, since set so it would read as something else.
      */
     static boolean standsAlone(int codePoint) {
-        return switch (Character.getDirectionality(codePoint)) {
+        return codePoint <= '~' || switch (Character.getDirectionality(codePoint)) {
             case Character.DIRECTIONALITY_RIGHT_TO_LEFT, Character.DIRECTIONALITY_RIGHT_TO_LEFT_ARABIC, Character.DIRECTIONALITY_ARABIC_NUMBER -> false;
             default -> ALONE.contains(UnicodeScript.of(codePoint));
         };
