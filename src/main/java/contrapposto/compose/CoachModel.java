@@ -20,6 +20,7 @@ import java.util.TreeSet;
  * @param verdict    clear, with-limits, needs-clearance or stop
  * @param unanswered questions to ask, as the spec writes them
  * @param shared     reasons that several exercises have in common; not repeated with each
+ * @param demands    exercises of which a side was tested, left and right together
  * @param plots      exercises whose load over the weeks is drawn
  * @param sources    references that some reason names
  * @param qualification of who made the plan, {@code setting} where it is done; empty where the spec does not say
@@ -27,7 +28,7 @@ import java.util.TreeSet;
 record CoachModel(List<Agreement> agreements, List<Statement> finding, String verdict, List<Statement> screening,
                   List<String> unanswered, Optional<Clearance> clearance, List<Restriction> restrictions,
                   List<Statement> plan, List<String> warnings, List<Shared> shared,
-                  List<ReasonsModel> exercises, List<LeftOut> leftOut,
+                  List<DemandModel> demands, List<ReasonsModel> exercises, List<LeftOut> leftOut,
                   boolean volume, String barsHeight, List<Plot> plots, List<String> sources,
                   String qualification, String setting) {
     /** @param reference where the source is published or a house rule; may be empty */
@@ -83,7 +84,7 @@ record CoachModel(List<Agreement> agreements, List<Statement> finding, String ve
                 Statement.of(words, assessed.verdict().reasons()), assessed.unanswered(),
                 words.spec().clearance().map(c -> new Clearance(c.by(), words.units().date(c.date()), c.limits())),
                 words.spec().restrictions().stream().map(r -> restriction(words, r)).toList(), Statement.of(words, plan.reasons().stream().filter(r -> !said.contains(r)).toList()),
-                plan.warnings().stream().map(words::told).toList(), shared, exercises, leftOut, !plan.volume().isEmpty(),
+                plan.warnings().stream().map(words::told).toList(), shared, DemandModel.of(words), exercises, leftOut, !plan.volume().isEmpty(),
                 WeeksModel.millimetres(MirroredBars.height(plan.volume().size())), plots, sources(words),
                 words.spec().practice().qualification(), words.spec().practice().setting());
     }

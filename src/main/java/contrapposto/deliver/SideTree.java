@@ -144,6 +144,7 @@ record SideTree(UnitSystem units, Teller teller) {
         known(tree, "moment-nm", capacity.moment());
         known(tree, "together-nm", capacity.together());
         tree.put("one-rep-max-kg", kilograms(capacity.oneRepMax(), units));
+        known(tree, "wanted-share", capacity.wanted());
         tree.put("exact-load-kg", kilograms(capacity.exactLoad(), units));
         tree.put("formula", capacity.formula());
         known(tree, "error-share", capacity.error());

@@ -75,12 +75,13 @@ public record Plan(Assessed assessed, Catalogue catalogue, Side firstSide, Local
      * @param moment  N·m at the estimated 1RM in the set-up of the test
      * @param together N·m of hip and knee added up there, of which the shares of a leg are; for an arm the same as {@code moment}
      * @param oneRepMax kg, outside load
-     * @param exactLoad kg per implement for its first week before rounding down to a weight that exists
+     * @param wanted  share of it that the first week is to ask, before rounding
+     * @param exactLoad kg per implement that asks just that, before rounding down to a weight that exists
      * @param error   printed with the estimate: how far off it may be, as a share of it
      * @param tests   sets it rests on
      */
-    public record Capacity(String joint, double moment, double together, double oneRepMax, double exactLoad, String formula,
-                           double error, int tests) { }
+    public record Capacity(String joint, double moment, double together, double oneRepMax, double wanted, double exactLoad,
+                           String formula, double error, int tests) { }
 
     /**
      * @param seconds   of a hold or walk in place of reps, 0 when reps count

@@ -107,7 +107,7 @@ final class SideWriter {
             reasons.addAll(loading.reasons());
             reasons.add(repsReason(doses.getFirst(), frame));
             reasons.add(progressionReason(solved, frame, doses));
-            var capacity = new Capacity(strength.joint().word(), strength.moment(), strength.together(), strength.oneRepMax(), loading.exact(),
+            var capacity = new Capacity(strength.joint().word(), strength.moment(), strength.together(), strength.oneRepMax(), rise.firstShare(), loading.exact(),
                     curve.formula().words(), strength.error(), strength.tests());
             return new SidePlan(posed(solved, firstWeight(doses)), firstWeight(doses), Optional.of(capacity), doses,
                     List.copyOf(reasons));

@@ -93,7 +93,7 @@ public final class Plans {
         var setUp = setUp(Optional.of(side), Optional.of(side), frontRaise, rearRaise, 0.80, Optional.of(Side.RIGHT), Implement.DUMBBELL);
         var solved = solved("split-squat", side, role, setUp, base, new Load.InHand(Side.RIGHT, load),
                 Optional.of(side == Side.LEFT ? Phase.EARLY_TO_MID : Phase.MID_TO_LATE), side == Side.LEFT ? 0.65 : 0.20);
-        return new Plan.SidePlan(solved, load, Optional.of(new Plan.Capacity("hip", 142, 180, 28, load + 1.3, "Brzycki", 0.05, 1)),
+        return new Plan.SidePlan(solved, load, Optional.of(new Plan.Capacity("hip", 142, 180, 28, 0.68, load + 1.3, "Brzycki", 0.05, 1)),
                 doses(1, 8, OptionalDouble.of(load), false), List.of(new Reason("load", Said.of("body-weight/only").percent("share", 0.66, 0), Source.HOUSE, "house-rules: bands")));
     }
 
