@@ -89,7 +89,8 @@ final class AssessmentSection {
                 assessment.text("weight-habit").flatMap(AssessmentSection::side),
                 assessment.text("low-shoulder").flatMap(AssessmentSection::side),
                 assessment.eachFields("measures").stream().map(AssessmentSection::measure).toList(),
-                assessment.eachFields("tests").stream().map(test -> test(test, day)).toList());
+                assessment.eachFields("tests").stream().map(test -> test(test, day)).toList(),
+                assessment.number("bilateral-index").map(OptionalDouble::of).orElseGet(OptionalDouble::empty));
     }
 
     static Measure measure(Written.Fields fields) {

@@ -86,9 +86,19 @@ public record CheckedSpec(String fileName, String sha256, String title, Client c
 
     public enum Degree { MILD, CLEAR, MARKED }
 
-    /** What the coach found; the finding stands even where measures disagree. */
+    /**
+     * What the coach found; the finding stands even where measures disagree.
+     *
+     * @param bilateralIndex percent; where given, tests of both legs at once are split by it for work of one leg
+     */
     public record Assessment(LocalDate date, Turned turned, Degree degree, Optional<Side> weightHabit,
-                             Optional<Side> lowShoulder, List<Measure> measures, List<Test> tests) { }
+                             Optional<Side> lowShoulder, List<Measure> measures, List<Test> tests, OptionalDouble bilateralIndex) {
+        /** Tests of both legs say nothing about one. */
+        public Assessment(LocalDate date, Turned turned, Degree degree, Optional<Side> weightHabit, Optional<Side> lowShoulder,
+                          List<Measure> measures, List<Test> tests) {
+            this(date, turned, degree, weightHabit, lowShoulder, measures, tests, OptionalDouble.empty());
+        }
+    }
 
     /**
      * A left and right pair.
@@ -148,10 +158,17 @@ public record CheckedSpec(String fileName, String sha256, String title, Client c
      * @param dumbbells pairs unless {@code singleDumbbells}
      * @param bars      the bar and plates as the loads that can be made with it, the bare bar first; empty without a barbell
      * @param also      mat, wall, band, chair, rail; in alphabetical order
+     * @param bands     by name, from light to strong as given; empty where none is named
      */
     public record Equipment(List<Mass> dumbbells, boolean singleDumbbells, List<Mass> kettlebells, List<Mass> bars,
                             Optional<Cable> cable, List<Length> boxes, Optional<Length> bench, List<Length> wedges,
-                            Set<String> also) {
+                            Set<String> also, List<Band> bands) {
+        /** Without bands that have names. */
+        public Equipment(List<Mass> dumbbells, boolean singleDumbbells, List<Mass> kettlebells, List<Mass> bars, Optional<Cable> cable,
+                         List<Length> boxes, Optional<Length> bench, List<Length> wedges, Set<String> also) {
+            this(dumbbells, singleDumbbells, kettlebells, bars, cable, boxes, bench, wedges, also, List.of());
+        }
+
         /** The weights that exist for an implement, ascending; empty for body weight and bands. */
         public List<Mass> weights(Implement implement) {
             return switch (implement) {
@@ -167,9 +184,30 @@ public record CheckedSpec(String fileName, String sha256, String title, Client c
     /** @param ratio pulley ratio, default 1 */
     public record Cable(List<Mass> stack, double ratio, Length pulleyFrom, Length pulleyTo) { }
 
-    /** @param gate empty when stages go by weeks */
+    /**
+     * An elastic band. Its pull depends on how far it is stretched, so it is never turned into a load (reference G1.20).
+     *
+     * @param measured what someone read on a scale, printed as it is
+     */
+    public record Band(String name, Optional<Pull> measured) { }
+
+    /** @param pull as a spring scale shows it; {@code at} how long the band then is */
+    public record Pull(Mass pull, Length at) { }
+
+    /**
+     * @param gate      empty when stages go by weeks
+     * @param easyEvery weeks from one easy week to the next, 0 for none; empty: as the house has it
+     */
     public record Schedule(LocalDate start, int weeks, List<DayOfWeek> days, int minutes, Stage startStage,
-                           Optional<Gate> gate) { }
+                           Optional<Gate> gate, Scheme scheme, OptionalInt easyEvery) {
+        /** With the scheme and the easy weeks of the house. */
+        public Schedule(LocalDate start, int weeks, List<DayOfWeek> days, int minutes, Stage startStage, Optional<Gate> gate) {
+            this(start, weeks, days, minutes, startStage, gate, Scheme.DOUBLE, OptionalInt.empty());
+        }
+    }
+
+    /** How weights and repeats rise: repeats, then the weight; or in waves of three weeks. */
+    public enum Scheme { DOUBLE, WAVE }
 
     /** The stage after next waits until the difference between the sides of {@code what} is under this. */
     public record Gate(String what, double differenceUnder, String unit) { }

@@ -1,7 +1,9 @@
 package contrapposto.check;
 
+import contrapposto.check.CheckedSpec.Band;
 import contrapposto.check.CheckedSpec.Cable;
 import contrapposto.check.CheckedSpec.Equipment;
+import contrapposto.check.CheckedSpec.Pull;
 import contrapposto.notice.Notice;
 import contrapposto.quantity.Length;
 import contrapposto.quantity.Mass;
@@ -62,7 +64,12 @@ final class EquipmentSection {
         return new Equipment(weights(equipment, "dumbbells"), single(equipment), weights(equipment, "kettlebells"),
                 Barbell.loads(equipment.fields("barbell")), cable(equipment), lengths(equipment, "boxes"),
                 equipment.amount("bench").map(a -> Length.ofMetres(a.standard())), lengths(equipment, "wedges"),
-                also(equipment));
+                also(equipment), equipment.eachFields("bands").stream().map(EquipmentSection::band).toList());
+    }
+
+    private static Band band(Written.Fields band) {
+        return new Band(band.text("name").orElseThrow(), band.at("measured", Written.Fields.class).map(measured -> new Pull(
+                Mass.ofKilograms(measured.amount("pull").orElseThrow().standard()), Length.ofMetres(measured.amount("at").orElseThrow().standard()))));
     }
 
     private static List<Mass> weights(Written.Fields equipment, String key) {
@@ -94,9 +101,12 @@ final class EquipmentSection {
         return equipment.many(key).stream().map(length -> Length.ofMetres(((Written.Amount) length).standard())).sorted().toList();
     }
 
-    /** In alphabetical order; a wall where nothing is said. */
+    /** In alphabetical order; a wall where nothing is said, and a band where one is named. */
     private static Set<String> also(Written.Fields equipment) {
-        var words = new TreeSet<>(equipment.texts("also").stream().map(Written.Text::text).toList());
-        return Collections.unmodifiableSet(equipment.has("also") ? words : new TreeSet<>(List.of("wall")));
+        var words = new TreeSet<>(equipment.has("also") ? equipment.texts("also").stream().map(Written.Text::text).toList() : List.of("wall"));
+        if (!equipment.eachFields("bands").isEmpty()) {
+            words.add("band");
+        }
+        return Collections.unmodifiableSet(words);
     }
 }

@@ -103,7 +103,9 @@ public final class ProgramKeys {
                 optional("weight-habit", SIDE, "the leg the client likes to stand on"),
                 optional("low-shoulder", SIDE, "the shoulder that sits lower"),
                 optional("measures", measures(), "left and right pairs", "none"),
-                optional("tests", many(test, 60), "sets done to a known effort", "none"));
+                optional("tests", many(test, 60), "sets done to a known effort", "none"),
+                optional("bilateral-index", number(-40, 40, false, "give percent: 100 × both ÷ (left + right) − 100, such as `-10`"),
+                        "percent; splits tests of both legs at once for work of one leg", "such tests say nothing about one leg"));
     }
 
     static Value pelvis() {
@@ -177,6 +179,9 @@ public final class ProgramKeys {
                 optional("boxes", distinct(length(0.01, 1.2, CHECK_UNIT), 30), "heights to step or rest on", "none"),
                 optional("bench", length(0.2, 0.8, CHECK_UNIT), "its height", "none"),
                 optional("wedges", distinct(length(0.005, 0.15, CHECK_UNIT), 20), "heights at the thick end", "none"),
+                optional("bands", many(fields(required("name", NAMED, "what it is called, such as a colour"), optional("measured", fields(
+                        required("pull", mass(0.1, 100), "what a spring scale shows"), required("at", length(0.1, 5, CHECK_UNIT), "how long the band then is")),
+                        "its pull, printed as it is and never counted as a load", "not measured")), 12), "elastic bands, from light to strong", "none with a name"),
                 optional("also", distinct(words("mat", "wall", "band", "chair", "rail"), 5),
                         "chair: a hand support, never a foot raise", "[wall]"));
     }
@@ -189,6 +194,8 @@ public final class ProgramKeys {
                 required("minutes", number(5, 240, true, "give the minutes of one session"), "of one session"),
                 optional("start-stage", new Value.Word(Arrays.stream(Stage.values()).map(Stage::word).toList()),
                         "where the client begins", "floor"),
+                optional("progression", words("double", "wave"), "repeats, then the weight; or waves of three weeks, lighter with more to heavier with fewer repeats", "double"),
+                optional("easy-week-every", number(0, 12, true, "give weeks, 0 for no easy week"), "weeks from one easy week to the next", "as the house rules have it"),
                 optional("gate", fields(
                         required("what", new Value.Word(MeasureKind.words()), "the measure that decides"),
                         required("difference-under", ANY_MEASURE, "between the sides")),

@@ -3,9 +3,11 @@ package contrapposto.check;
 import contrapposto.catalogue.Stage;
 import contrapposto.check.CheckedSpec.Gate;
 import contrapposto.check.CheckedSpec.Schedule;
+import contrapposto.check.CheckedSpec.Scheme;
 import contrapposto.notice.Notice;
 import contrapposto.spec.Written;
 import java.time.DayOfWeek;
+import java.util.OptionalInt;
 import java.util.function.Consumer;
 
 /** When the program runs: its rules and its record. */
@@ -31,7 +33,9 @@ final class ScheduleSection {
                 schedule.texts("days").stream().map(day -> DayOfWeek.of(ProgramKeys.DAYS.indexOf(day.text()) + 1)).sorted().toList(),
                 schedule.number("minutes").orElseThrow().intValue(),
                 schedule.text("start-stage").map(ClientSection::upper).map(Stage::valueOf).orElse(Stage.FLOOR),
-                schedule.at("gate", Written.Fields.class).map(ScheduleSection::gate));
+                schedule.at("gate", Written.Fields.class).map(ScheduleSection::gate),
+                schedule.text("progression").map(ClientSection::upper).map(Scheme::valueOf).orElse(Scheme.DOUBLE),
+                schedule.number("easy-week-every").map(every -> OptionalInt.of(every.intValue())).orElseGet(OptionalInt::empty));
     }
 
     private static Gate gate(Written.Fields gate) {

@@ -1,6 +1,7 @@
 package contrapposto.compose;
 
 import contrapposto.catalogue.Implement;
+import contrapposto.check.CheckedSpec;
 import contrapposto.prescribe.Plan;
 import contrapposto.quantity.Length;
 import contrapposto.setup.SetUp;
@@ -20,7 +21,7 @@ final class NeedsModel {
      * One kind of thing.
      *
      * @param kind   box, bench, wedge, an implement's word, or a word of {@code equipment.also}
-     * @param values heights, or the lightest and the heaviest weight; empty where the kind says all
+     * @param values heights, the lightest and the heaviest weight, or the names of bands; empty where the kind says all
      */
     record Need(String kind, List<String> values) { }
 
@@ -50,6 +51,8 @@ final class NeedsModel {
         addHeights(needs, "bench", bench.stream().toList(), units);
         addHeights(needs, "wedge", List.copyOf(wedges), units);
         loads.forEach((implement, weights) -> addLoads(needs, implement, weights, units));
+        needs.replaceAll(need -> need.kind().equals(Implement.BAND.word())
+                ? new Need(need.kind(), words.spec().equipment().bands().stream().map(CheckedSpec.Band::name).toList()) : need);
         also.removeAll(needs.stream().map(Need::kind).toList());
         also.forEach(thing -> needs.add(new Need(thing, List.of())));
         return needs;

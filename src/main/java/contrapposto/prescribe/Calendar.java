@@ -38,14 +38,19 @@ final class Calendar {
         int begin = rules.band(spec.client().trainingYears()).inReserve();
         var weeks = new ArrayList<Week>();
         for (int number = 1; number <= spec.schedule().weeks(); number++) {
-            boolean easy = rules.deloadEvery() > 0 && number % rules.deloadEvery() == 0;
-            boolean later = rules.deloadEvery() > 0 && number > rules.deloadEvery();
+            boolean easy = easyEvery() > 0 && number % easyEvery() == 0;
+            boolean later = easyEvery() > 0 && number > easyEvery();
             int reserve = number == 1 ? Math.max(begin, FIRST_WEEK_RESERVE) : easy ? EASY_RESERVE
                     : later && !slower ? Math.max(LEAST_RESERVE, begin - 1) : begin;
             weeks.add(new Week(number, spec.schedule().start().plusWeeks(number - 1L), easy, reserve,
                     leading(stages, number)));
         }
         return List.copyOf(weeks);
+    }
+
+    /** Weeks from one easy week to the next, 0 for none: as the coach has it, else as the house. */
+    private int easyEvery() {
+        return spec.schedule().easyEvery().orElse(rules.deloadEvery());
     }
 
     private Stage leading(List<StageWeeks> stages, int week) {
@@ -61,10 +66,10 @@ final class Calendar {
     List<Reason> reasons() {
         var reasons = new ArrayList<Reason>();
         reasons.add(new Reason("expiry", Said.of("expiry").day("until", expires()).count("weeks", rules.expiryWeeks()), Source.HOUSE, "house-rules: expiry-weeks"));
-        if (rules.deloadEvery() > 0 && spec.schedule().weeks() >= rules.deloadEvery()) {
-            reasons.add(new Reason("easy-weeks", Said.of("easy-weeks").count("every", rules.deloadEvery()).count("reserve", EASY_RESERVE)
-                    .number("reported", 5.8, 1).number("spread", 3.4, 1), Source.HOUSE,
-                    "house-rules: deload-every; B3.16: Rogerson et al. 2024; B2.5: ACSM 2026"));
+        if (easyEvery() > 0 && spec.schedule().weeks() >= easyEvery()) {
+            reasons.add(new Reason("easy-weeks", Said.of("easy-weeks").count("every", easyEvery()).count("reserve", EASY_RESERVE)
+                    .number("reported", 5.8, 1).number("spread", 3.4, 1), spec.schedule().easyEvery().isPresent() ? Source.COACH : Source.HOUSE,
+                    (spec.schedule().easyEvery().isPresent() ? "" : "house-rules: deload-every; ") + "B3.16: Rogerson et al. 2024; B2.5: ACSM 2026"));
         }
         reasons.add(Reason.of("missed-week", Said.of("missed-week"), Source.HOUSE));
         reasons.add(new Reason("reserve", Said.of("reserve"), Source.PUBLISHED, "A7.3: Hackett et al. 2017"));

@@ -2,6 +2,7 @@ package contrapposto.prescribe;
 
 import contrapposto.catalogue.Family;
 import contrapposto.catalogue.HouseRules.Range;
+import contrapposto.check.CheckedSpec.Scheme;
 import contrapposto.prescribe.Plan.Dose;
 import contrapposto.prescribe.Plan.Week;
 import java.util.OptionalDouble;
@@ -14,11 +15,16 @@ import java.util.function.ToIntFunction;
  * @param sets   per side and session in a week, if it is not easy
  * @param rest   seconds
  * @param rise   least and greatest rise of the load counted in one step
- * @param slower whether the weight waits until the reps were held twice
+ * @param slower whether the weight waits longer
+ * @param scheme how weights rise; whoever goes slowly has no waves
  */
-record Frame(Family.Dose family, ToIntFunction<Week> sets, int rest, RepCurve curve, Range rise, boolean slower) {
+record Frame(Family.Dose family, ToIntFunction<Week> sets, int rest, RepCurve curve, Range rise, boolean slower, Scheme scheme) {
     /** Repeats to spare beyond which nobody can judge; more than this is not printed. */
     static final int MOST_RESERVE = 5;
+
+    boolean waves() {
+        return scheme == Scheme.WAVE && !slower;
+    }
 
     int sets(Week week) {
         int full = sets.applyAsInt(week);

@@ -8,6 +8,7 @@ import contrapposto.body.PoseProblem;
 import contrapposto.catalogue.CapacityGroup;
 import contrapposto.catalogue.HouseRules;
 import contrapposto.catalogue.Implement;
+import contrapposto.check.CheckedSpec;
 import contrapposto.check.CheckedSpec.Aim;
 import contrapposto.prescribe.Plan.Capacity;
 import contrapposto.prescribe.Plan.Dose;
@@ -28,6 +29,7 @@ import java.util.function.ToIntFunction;
 final class SideWriter {
     /** Rest of a heavy leg lift, seconds: ACSM 2009, at least 2 to 3 min (B1.6). */
     private static final int HEAVY_REST = 120;
+    private static final String PROGRESSION = "B1.1: ACSM 2009, wording of the evidence table, two sessions in a row; G1.22";
 
     private final SetUps setUps;
     private final Assessed assessed;
@@ -83,7 +85,7 @@ final class SideWriter {
         boolean heavy = longRest && legGroup(solved) && (older() || !assessed.spec().aims().isEmpty()
                 && assessed.spec().aims().getFirst() == Aim.STRENGTH);
         return new Frame(dose, sets, heavy ? Math.max(HEAVY_REST, dose.rest()) : dose.rest(), curve, rules.progression(),
-                assessed.verdict().limits().contains(Limit.SLOWER_PROGRESSION));
+                assessed.verdict().limits().contains(Limit.SLOWER_PROGRESSION), assessed.spec().schedule().scheme());
     }
 
     /** From 65 on the position stand for older adults rests two minutes between sets (NSCA 2019, B3.18). */
@@ -127,10 +129,20 @@ final class SideWriter {
 
     private SidePlan unweighed(SolvedSetUp solved, Frame frame, List<Week> weeks, List<Reason> reasons) {
         boolean byEffort = carriesWeight(solved) || solved.setUp().implement() == Implement.BAND;
-        reasons.add(byEffort ? Reason.of("by-effort", Said.of("by-effort").word("what", solved.setUp().implement() == Implement.BAND ? "band" : "weight"),
+        var bands = assessed.spec().equipment().bands();
+        boolean band = solved.setUp().implement() == Implement.BAND;
+        if (band && !bands.isEmpty()) {
+            reasons.add(new Reason("bands", Said.of("bands").listed("bands", bands.stream().map(SideWriter::said).toList()), Source.COACH, "G1.20"));
+        }
+        reasons.add(byEffort ? Reason.of("by-effort", Said.of("by-effort").word("what", band ? "band" : "weight"),
                 Source.PRACTICE) : Reason.of("own-weight", Said.of("own-weight"), Source.PRACTICE));
         return new SidePlan(solved, Demand.mass(solved.problem().load()), Optional.empty(),
                 new SteadyRise(frame).doses(weeks, byEffort), List.copyOf(reasons));
+    }
+
+    private static Said said(CheckedSpec.Band band) {
+        return band.measured().map(pull -> Said.of("bands/measured").text("name", band.name()).mass("pull", pull.pull().kilograms())
+                .length("at", pull.at().metres())).orElseGet(() -> Said.of("bands/named").text("name", band.name()));
     }
 
     /** The set-up solved with its first weight; without anything in the hand where no week has one. */
@@ -182,8 +194,13 @@ final class SideWriter {
     private Reason progressionReason(SolvedSetUp solved, Frame frame, List<Dose> doses) {
         boolean body = solved.family().group().countsBodyMass();
         long rises = doses.stream().filter(Dose::heavier).count();
+        var rose = rises > 0 ? Said.of("progression/rises").count("rises", rises) : Said.of("progression/no-rise");
+        if (frame.waves()) {
+            return new Reason("progression", Said.of("progression/wave").number("low", 100 * frame.rise().low(), 0).percent("high", frame.rise().high(), 0)
+                    .word("counted", body ? "body-and-weight" : "weight-alone").said("rises", rose), Source.COACH, PROGRESSION + "; B2.5: ACSM 2026");
+        }
         return new Reason("progression", Said.of("progression").number("low", 100 * frame.rise().low(), 0).percent("high", frame.rise().high(), 0)
                 .word("counted", body ? "body-and-weight" : "weight-alone").count("weeks", WeighedRise.weeksWithOneWeight(frame.slower()))
-                .said("rises", rises > 0 ? Said.of("progression/rises").count("rises", rises) : Said.of("progression/no-rise")), Source.PUBLISHED, "B1.1: ACSM 2009, wording of the evidence table, two sessions in a row; G1.22");
+                .said("rises", rose), Source.PUBLISHED, PROGRESSION);
     }
 }

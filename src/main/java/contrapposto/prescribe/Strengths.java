@@ -91,8 +91,29 @@ final class Strengths {
             var used = of(family.id(), solved.side(), bothSides);
             var readings = used.stream().flatMap(test -> legReading(family, solved.side(), test).stream()).toList();
             double lifted = used.stream().mapToDouble(test -> test.load().kilograms()).max().orElse(0);
-            return readings.isEmpty() ? Optional.empty() : Optional.of(legStrength(solved, demand, family, readings, lifted));
-        });
+            return readings.isEmpty() ? Optional.<Strength>empty() : Optional.of(legStrength(solved, demand, family, readings, lifted, Optional.empty()));
+        }).or(() -> bothSides ? Optional.empty() : split(solved, demand));
+    }
+
+    /**
+     * One leg's strength out of tests of both at once, where the spec gives the bilateral index: both together bear
+     * 1 + index ÷ 100 of what the legs bear one by one (Howard and Enoka 1991, B4.10), and the legs are taken as equal. To begin
+     * with at most half the weight that both lifted.
+     */
+    private Optional<Strength> split(SolvedSetUp solved, Demand demand) {
+        var index = setUps.assessed().spec().assessment().bilateralIndex();
+        return index.isEmpty() || !oneLegged(solved.family()) ? Optional.empty() : setUps.catalogue().families().stream()
+                .filter(other -> other.group() == solved.family().group() && !oneLegged(other) && !of(other.id(), solved.side(), true).isEmpty()).findFirst()
+                .flatMap(family -> {
+                    var used = of(family.id(), solved.side(), true);
+                    double one = 1 / (1 + index.getAsDouble() / 100);
+                    var readings = used.stream().flatMap(test -> legReading(family, solved.side(), test).stream())
+                            .map(both -> new Reading(both.joint(), both.moment() * one, both.capacity() * one, both.oneRepMax(), both.error())).toList();
+                    double lifted = used.stream().mapToDouble(test -> test.load().kilograms()).max().orElse(0) / 2;
+                    var why = new Reason("bilateral-index", Said.of("bilateral-index").exercise("tested", family.id()).number("index", index.getAsDouble(), 0),
+                            Source.COACH, "B4.10: Howard and Enoka 1991");
+                    return readings.isEmpty() ? Optional.empty() : Optional.of(legStrength(solved, demand, family, readings, lifted, Optional.of(why)));
+                });
     }
 
     /** The family itself when it was tested, else the first tested one of its group in catalogue order. */
@@ -122,11 +143,12 @@ final class Strengths {
     }
 
     private Strength legStrength(SolvedSetUp solved, Demand demand, Family tested, List<Reading> readings,
-                                 double lifted) {
+                                 double lifted, Optional<Reason> split) {
         var median = median(readings);
         var reasons = new ArrayList<Reason>();
         reasons.add(estimate(tested, median, readings.size(), median.moment()));
-        if (!tested.id().equals(solved.family().id())) {
+        split.ifPresent(reasons::add);
+        if (split.isEmpty() && !tested.id().equals(solved.family().id())) {
             reasons.add(new Reason("capacity-transfer", Said.of("capacity-transfer").exercise("exercise", solved.family().id())
                     .exercise("tested", tested.id()), Source.HOUSE, "house-rules: capacity groups"));
         }

@@ -19,6 +19,8 @@ final class WeighedRise {
     private static final int BRIDGE = 3;
     /** The first week asks this many repeats fewer than the curve allows: house. */
     private static final int HELD_BACK = 2;
+    /** Weeks of a wave: house. */
+    private static final int WAVE = 3;
     /** How many repeats go back when the weight goes up: house. */
     private static final int BACK = 2;
     /** An easy week's weight, as a share of the last one, at most: house. */
@@ -39,8 +41,11 @@ final class WeighedRise {
         this.band = band;
     }
 
-    /** @param held weeks with this weight before this one, easy ones not counted */
-    private record State(double load, int reps, int held) { }
+    /**
+     * @param held weeks with this weight before this one, easy ones not counted; in waves the weeks gone by
+     * @param base with which the wave began
+     */
+    private record State(double load, int reps, int held, double base) { }
 
     static int weeksWithOneWeight(boolean slower) {
         return slower ? HELD_SLOWLY : HELD;
@@ -54,15 +59,15 @@ final class WeighedRise {
     /** @param load the first weight, which exists; 0 for body weight */
     List<Dose> doses(List<Week> weeks, double load) {
         var doses = new ArrayList<Dose>();
-        var state = new State(load, 0, 0);
+        var state = new State(load, 0, 0, load);
         double heaviest = load;
         for (var week : weeks) {
             boolean first = doses.isEmpty();
             int reserve = Frame.reserve(week, first);
             if (first) {
-                state = new State(load, firstReps(load, reserve), 0);
+                state = new State(load, firstReps(load, reserve), 0, load);
             } else if (!week.easy() && !onlyEasyBefore(weeks, week)) {
-                state = next(state, reserve);
+                state = frame.waves() ? wave(state, reserve) : next(state, reserve);
             }
             double lifted = week.easy() ? easyLoad(state.load()) : state.load();
             int reps = week.easy() ? Math.min(state.reps(), firstReps(lifted, reserve)) : state.reps();
@@ -92,10 +97,27 @@ final class WeighedRise {
         int held = now.held() + 1;
         var heavier = heavier(now.load(), reserve);
         if (heavier.isPresent() && held >= weeksWithOneWeight(frame.slower())) {
-            return new State(heavier.getAsDouble(), lowered(now.reps(), heavier.getAsDouble(), reserve), 0);
+            return new State(heavier.getAsDouble(), lowered(now.reps(), heavier.getAsDouble(), reserve), 0, heavier.getAsDouble());
         }
         int most = frame.family().repsTo() + (heavier.isPresent() ? 0 : BRIDGE);
-        return new State(now.load(), Math.min(now.reps() + 1, Math.min(allowed, most)), held);
+        return new State(now.load(), Math.min(now.reps() + 1, Math.min(allowed, most)), held, now.base());
+    }
+
+    /**
+     * Waves of three weeks: the lighter weight with the most repeats, then one and two steps up with fewer; each wave begins a step
+     * higher. The steps are those of {@link #heavier}, so no week is more than one step over the heaviest before it.
+     */
+    private State wave(State now, int reserve) {
+        int week = now.held() + 1;
+        int place = week % WAVE;
+        double base = place == 0 ? heavier(now.base(), reserve).orElse(now.base()) : now.base();
+        double load = base;
+        for (int step = 0; step < place; step++) {
+            load = heavier(load, reserve).orElse(load);
+        }
+        int from = frame.family().repsFrom();
+        int wanted = frame.family().repsTo() - place * (frame.family().repsTo() - from) / (WAVE - 1);
+        return new State(load, Math.max(1, Math.min(wanted, allowed(load, reserve))), week, base);
     }
 
     private int lowered(int reps, double load, int reserve) {

@@ -125,6 +125,6 @@ record Gear(Equipment equipment, double stature, HouseRules.Placing placing) {
     private static Equipment with(Equipment e, List<Length> boxes, Optional<Length> bench, List<Length> wedges,
                                   List<Mass> dumbbells) {
         return new Equipment(dumbbells, e.singleDumbbells(), e.kettlebells(), e.bars(), e.cable(),
-                Stream.concat(e.boxes().stream(), boxes.stream()).distinct().sorted().toList(), bench, wedges, e.also());
+                Stream.concat(e.boxes().stream(), boxes.stream()).distinct().sorted().toList(), bench, wedges, e.also(), e.bands());
     }
 }

@@ -144,4 +144,25 @@ class ChecksTest {
         assertEquals(118, screening.systolic().orElseThrow());
         assertEquals(74, screening.diastolic().orElseThrow());
     }
+
+    @Test
+    void what_a_coach_may_choose_about_weeks_bands_and_two_legged_tests_is_read() {
+        var spec = with("""
+                equipment: {bands: [{name: yellow, measured: {pull: 4 kg, at: 120 cm}}, {name: red}]}
+                """);
+        assertEquals(List.of("yellow", "red"), spec.equipment().bands().stream().map(CheckedSpec.Band::name).toList());
+        assertEquals(4, spec.equipment().bands().getFirst().measured().orElseThrow().pull().kilograms());
+        assertEquals(Set.of("band", "wall"), spec.equipment().also(), "a named band is a band");
+        assertEquals(CheckedSpec.Scheme.DOUBLE, spec.schedule().scheme());
+        assertEquals(OptionalInt.empty(), spec.schedule().easyEvery());
+        var chosen = quietly("""
+                format: 1
+                client: {name: Ada Quill, height: 171 cm, mass: 64 kg}
+                assessment: {pelvis: {turned: right}, bilateral-index: -10}
+                schedule: {start: 2026-03-09, weeks: 8, days: [wed, mon], minutes: 50, progression: wave, easy-week-every: 0}
+                """);
+        assertEquals(CheckedSpec.Scheme.WAVE, chosen.schedule().scheme());
+        assertEquals(OptionalInt.of(0), chosen.schedule().easyEvery());
+        assertEquals(-10, chosen.assessment().bilateralIndex().orElseThrow());
+    }
 }

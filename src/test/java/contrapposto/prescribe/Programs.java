@@ -77,7 +77,8 @@ final class Programs {
     private static SolvedSetUp side(Family family, Side side, Assessed assessed) {
         boolean landing = assessed.landing().equals(Optional.of(side));
         boolean drive = assessed.landing().equals(Optional.of(side.other()));
-        var implement = family.levers().implement().getFirst();
+        var implement = !assessed.spec().equipment().bands().isEmpty() && family.levers().implement().contains(Implement.BAND) ? Implement.BAND
+                : family.levers().implement().getFirst();
         boolean both = family.sides() == Family.Sides.BOTH;
         var problem = SplitSquats.problem(side, landing ? 0.15 : 0, drive ? 0.43 : 0, load(implement, side, both));
         var pose = ((PoseOutcome.Solved) new LinearBody().solve(problem)).pose();

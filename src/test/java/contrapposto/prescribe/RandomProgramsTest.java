@@ -42,7 +42,7 @@ class RandomProgramsTest {
         return IntStream.range(0, CLIENTS);
     }
 
-    private static Specs client(int number) {
+    static Specs client(int number) {
         var chance = new Random(new SplittableRandom(7_000 + number).nextLong());
         var tests = new ArrayList<CheckedSpec.Test>();
         for (var side : Side.values()) {
@@ -104,7 +104,7 @@ class RandomProgramsTest {
         assertEquals(List.of(), ProgramLaws.nothingGotLighter(plan(number), Programs.plan(specs.tested(tests.stream().map(test -> heavier(test, more)).toList()))));
     }
 
-    private static CheckedSpec.Test heavier(CheckedSpec.Test test, double more) {
+    static CheckedSpec.Test heavier(CheckedSpec.Test test, double more) {
         return new CheckedSpec.Test(test.exercise(), test.side(), Mass.ofKilograms(test.load().kilograms() * more), test.reps(), test.inReserve(), test.setup(), test.date());
     }
 
