@@ -42,7 +42,10 @@ public final class ReturnKeys {
             optional("days", new Value.Many(DAY, MOST_LINES, false), "what was noted once a day"),
             optional("assessment", new Value.Fields(List.of(required("date", new Value.Day(), "of the re-check"),
                     optional("pelvis", ProgramKeys.pelvis(), "the finding, if it has changed"),
-                    optional("measures", ProgramKeys.measures(), "left and right pairs, measured again"))), "what the re-check found")));
+                    optional("measures", ProgramKeys.measures(), "left and right pairs, measured again"))), "what the re-check found"),
+            optional("told", new Value.Fields(List.of(optional("notes", new Value.Text(ProgramKeys.NOTE, true), "what to ask or tell"),
+                    optional("weeks", new Value.Text(ProgramKeys.NAME, false), "which went as planned"),
+                    optional("changes", new Value.Text(ProgramKeys.NAME, false), "which did not"))), "what the client wrote for the re-check")));
 
     private static List<Key> line() {
         var keys = new ArrayList<>(slot());

@@ -6,6 +6,7 @@ import contrapposto.returns.Review;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 
 /**
  * What the coach's page on a block that is over says, as finished words.
@@ -13,10 +14,11 @@ import java.util.OptionalDouble;
  * @param weeksDone with anything filled in, out of {@code weeks}
  * @param equation  by which left and right are compared, as a word
  * @param gate      met, not-met or not-measured; empty without a gate
+ * @param told      what the client wrote for the re-check
  */
 record ChangesModel(String title, String who, String practice, String began, String next, String stage, String weeksDone, String weeks,
                     List<Row> rows, List<Alarm> alarms, String equation, List<Balance> balances, List<Measure> measures,
-                    Optional<Gate> gate) {
+                    Optional<Gate> gate, List<Told> told) {
     /**
      * @param change   on the last block, signed; empty without
      * @param error    of the estimate now; empty without one
@@ -34,6 +36,9 @@ record ChangesModel(String title, String who, String practice, String began, Str
 
     record Measure(String what, Optional<String> left, Optional<String> right, String leftNow, String rightNow) { }
 
+    /** What the client wrote. @param kind notes, weeks or changes */
+    record Told(String kind, String text) { }
+
     record Gate(String what, String under, String state) { }
 
     static ChangesModel of(PlanWords words, Review review) {
@@ -50,7 +55,14 @@ record ChangesModel(String title, String who, String practice, String began, Str
                         m.before().map(b -> units.measured(b.right(), b.unit())), units.measured(m.now().left(), m.now().unit()),
                         units.measured(m.now().right(), m.now().unit()))).toList(),
                 review.gate().map(gate -> new Gate(words.word(gate.what().replace(' ', '-')), units.measured(gate.under(), gate.unit()),
-                        gate.difference().isEmpty() ? "not-measured" : gate.met() ? "met" : "not-met")));
+                        gate.difference().isEmpty() ? "not-measured" : gate.met() ? "met" : "not-met")),
+                Stream.of(told("notes", review.told().notes()), told("weeks", review.told().weeks()), told("changes", review.told().changes()))
+                        .flatMap(Optional::stream).toList());
+    }
+
+    /** Line breaks become spaces: a page sets its own lines. */
+    private static Optional<Told> told(String kind, Optional<String> text) {
+        return text.map(words -> new Told(kind, words.strip().replaceAll("\\s+", " "))).filter(told -> !told.text().isEmpty());
     }
 
     private static Row row(PlanWords words, Review.SideReview side) {

@@ -97,7 +97,7 @@ public final class Prescriber {
                     exercise.id(), List.of(Reason.of("minutes", Said.of("minutes/no-day"), Source.SOLVED))));
             warnings.addAll(Gaps.said(assessed, selection.setUps().catalogue(), exercises, leftOut));
             return new Plan(assessed, selection.setUps().catalogue(), first(assessed), calendar.expires(), weeks, exercises,
-                    draft.days(), volume, java.util.Collections.unmodifiableMap(leftOut), reasons(fit), List.copyOf(warnings));
+                    draft.days(), volume, java.util.Collections.unmodifiableMap(leftOut), reasons(fit, draft.days()), List.copyOf(warnings));
         }
 
         private record Draft(List<Exercise> exercises, List<Day> days, List<Said> warnings) { }
@@ -122,7 +122,7 @@ public final class Prescriber {
                     week -> shares.sets(chosen, week), both)), chosen.insteadId(), chosen.reasons());
         }
 
-        private List<Reason> reasons(Fit fit) {
+        private List<Reason> reasons(Fit fit, List<Day> days) {
             var reasons = new ArrayList<Reason>();
             reasons.add(Reason.of("first-side", assessed.landing().map(side -> Said.of("first-side/landing").side("side", side))
                     .orElse(Said.of("first-side/left")), Source.HOUSE));
@@ -135,6 +135,7 @@ public final class Prescriber {
             reasons.addAll(strengths.refused());
             reasons.addAll(shares.reasons());
             reasons.addAll(fit.reasons());
+            ShortSessions.reason(days, assessed.spec().schedule().minutes()).ifPresent(reasons::add);
             assessed.spec().schedule().gate().ifPresent(gate -> reasons.add(Reason.of("gate",
                     Said.of("gate").word("what", gate.what().replace(' ', '-')).number("under", gate.differenceUnder(), 1)
                             .word("unit", gate.unit()), Source.COACH)));

@@ -107,6 +107,9 @@ final class SideWriter {
             reasons.addAll(strength.reasons());
             reasons.add(band.reason());
             reasons.addAll(loading.reasons());
+            if (loading.warning().isPresent() && loading.load() <= 0) {
+                easier(solved).ifPresent(reasons::add);
+            }
             reasons.add(repsReason(doses.getFirst(), frame));
             reasons.add(progressionReason(solved, frame, doses));
             var capacity = new Capacity(strength.joint().word(), strength.moment(), strength.together(), strength.oneRepMax(), rise.firstShare(), loading.exact(),
@@ -114,6 +117,12 @@ final class SideWriter {
             return new SidePlan(posed(solved, firstWeight(doses)), firstWeight(doses), Optional.of(capacity), doses,
                     List.copyOf(reasons));
         });
+    }
+
+    /** What is easier, where even the lightest weight or the body alone asks too much: the catalogue's own easier step. */
+    private static Optional<Reason> easier(SolvedSetUp solved) {
+        return solved.family().easier().stream().filter(link -> !link.family().equals(solved.family().id())).findFirst()
+                .map(link -> Reason.of("easier-way", Said.of("easier-way").exercise("easier", link.family()), Source.PRACTICE));
     }
 
     /** The most to begin with, kg per implement: the heaviest weight lifted in a test. */

@@ -14,11 +14,13 @@ import java.util.regex.Pattern;
 
 /**
  * The log out of the boxes of a handout, which are named {@code w3/mon/split-squat/left/set1} and, once a day,
- * {@code w3/mon/minutes}. The weight's box is called {@code kg} whatever the client's units; the handout prints which.
+ * {@code w3/mon/minutes}; what the client has to tell stands in {@code recheck/notes} and its neighbours. The weight's box is called {@code kg} whatever the client's units; the handout prints which.
  */
 final class FormLog {
     static final Pattern LINE = Pattern.compile("w(\\d+)/([a-z]{3})/([a-z0-9-]+)/(left|right|both)/([a-z]+\\d*)");
     static final Pattern DAY = Pattern.compile("w(\\d+)/([a-z]{3})/(date|minutes|morning-pain)");
+
+    private static final Pattern TOLD = Pattern.compile("recheck/(notes|weeks|changes)");
 
     private FormLog() { }
 
@@ -30,7 +32,9 @@ final class FormLog {
         }
         var lines = new LinkedHashMap<String, List<YamlNode.Entry>>();
         var days = new LinkedHashMap<String, List<YamlNode.Entry>>();
+        var told = new ArrayList<YamlNode.Entry>();
         form.filled().forEach((name, text) -> {
+            var note = TOLD.matcher(name);
             var line = LINE.matcher(name);
             var day = DAY.matcher(name);
             var box = new Span(file, 0, 0, 1, name);
@@ -41,9 +45,11 @@ final class FormLog {
             } else if (day.matches()) {
                 days.computeIfAbsent(name.substring(0, name.lastIndexOf('/')), at -> begun(box, day.group(1), day.group(2)))
                         .add(Nodes.entry(box, day.group(3), text));
+            } else if (note.matches()) {
+                told.add(Nodes.entry(box, note.group(1), text.replace("\r\n", "\n").replace('\r', '\n')));
             }
         });
-        return Outcome.done(Nodes.root(Span.whole(file), nodes(lines), nodes(days)));
+        return Outcome.done(Nodes.root(Span.whole(file), nodes(lines), nodes(days), told));
     }
 
     private static List<YamlNode.Entry> begun(Span at, String week, String day) {

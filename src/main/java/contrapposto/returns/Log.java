@@ -18,14 +18,15 @@ import java.util.TreeMap;
  * What came back, as it was written: empty boxes are absent.
  *
  * @param recheck the assessment of a YAML return, keys as in a spec; empty where nobody measured again
+ * @param told    what the client wrote for the re-check
  */
-public record Log(List<Line> lines, List<DayNote> days, Optional<Written.Fields> recheck) {
+public record Log(List<Line> lines, List<DayNote> days, Optional<Written.Fields> recheck, Told told) {
     public Log {
         lines = List.copyOf(lines);
         days = List.copyOf(days);
     }
 
-    static final Log EMPTY = new Log(List.of(), List.of(), Optional.empty());
+    static final Log EMPTY = new Log(List.of(), List.of(), Optional.empty(), Told.NOTHING);
 
     /** @param week of the plan, from 1 */
     public record Slot(int week, DayOfWeek day) implements Comparable<Slot> {
@@ -70,6 +71,15 @@ public record Log(List<Line> lines, List<DayNote> days, Optional<Written.Fields>
     /** What is noted once a day. @param morningPain the next morning, 0 to 10 */
     public record DayNote(Span span, Slot slot, Optional<LocalDate> date, OptionalInt minutes, OptionalInt morningPain) { }
 
+    /** In the client's own words, for the coach to read: {@code notes}, and of which weeks went as planned or otherwise. */
+    public record Told(Optional<String> notes, Optional<String> weeks, Optional<String> changes) {
+        static final Told NOTHING = new Told(Optional.empty(), Optional.empty(), Optional.empty());
+
+        private Told or(Told other) {
+            return new Told(notes.or(other::notes), weeks.or(other::weeks), changes.or(other::changes));
+        }
+    }
+
     static String dayWord(DayOfWeek day) {
         return day.name().substring(0, 3).toLowerCase(java.util.Locale.ROOT);
     }
@@ -80,6 +90,6 @@ public record Log(List<Line> lines, List<DayNote> days, Optional<Written.Fields>
         all.addAll(other.lines);
         var notes = new ArrayList<>(days);
         notes.addAll(other.days);
-        return new Log(all, notes, other.recheck.or(() -> recheck));
+        return new Log(all, notes, other.recheck.or(() -> recheck), other.told.or(told));
     }
 }

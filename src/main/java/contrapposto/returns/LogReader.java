@@ -41,7 +41,8 @@ final class LogReader {
         }
         var fields = reading.fields();
         return new Outcome.Done<>(new Log(fields.eachFields("log").stream().map(LogReader::line).toList(),
-                fields.eachFields("days").stream().map(LogReader::day).toList(), fields.at("assessment", Written.Fields.class)), notices);
+                fields.eachFields("days").stream().map(LogReader::day).toList(), fields.at("assessment", Written.Fields.class),
+                new Log.Told(fields.fields("told").text("notes"), fields.fields("told").text("weeks"), fields.fields("told").text("changes"))), notices);
     }
 
     private static Line line(Written.Fields given) {

@@ -14,10 +14,18 @@ final class Nodes {
     }
 
     static YamlNode root(Span span, List<YamlNode> lines, List<YamlNode> days) {
+        return root(span, lines, days, List.of());
+    }
+
+    /** @param told what the client wrote for the re-check */
+    static YamlNode root(Span span, List<YamlNode> lines, List<YamlNode> days, List<YamlNode.Entry> told) {
         var entries = new ArrayList<YamlNode.Entry>();
         entries.add(entry(span, "format", "1"));
         list(entries, span, "log", lines);
         list(entries, span, "days", days);
+        if (!told.isEmpty()) {
+            entries.add(new YamlNode.Entry(new YamlNode.Scalar(span, "told", false), new YamlNode.Mapping(span, told)));
+        }
         return new YamlNode.Mapping(span, entries);
     }
 

@@ -20,9 +20,10 @@ import java.util.OptionalInt;
  * @param weeksDone with anything filled in, out of the plan's
  * @param starts    the next block
  * @param stage     it starts in
+ * @param told      what the client wrote, word for word
  */
 public record Review(Plan plan, List<SideReview> sides, List<Balance> balances, List<Alarm> alarms, List<Remeasured> measures,
-                     Optional<GateState> gate, int weeksDone, LocalDate starts, Stage stage) {
+                     Optional<GateState> gate, int weeksDone, LocalDate starts, Stage stage, Log.Told told) {
     /** Which of the equations in print every symmetry number here is by. */
     public static final Symmetry EQUATION = Symmetry.LIMB_SYMMETRY_INDEX;
 

@@ -68,7 +68,7 @@ public final class Reviewer {
                 Optional.empty(), note.slot().week(), note.slot().day(), note.morningPain().getAsInt())));
         int done = (int) log.lines().stream().map(line -> line.slot().week()).distinct().count();
         return new Review(plan, sides, balances(sides), List.copyOf(alarms), recheck.measures(), recheck.gate(), done, starts,
-                stage(last, recheck));
+                stage(last, recheck), log.told());
     }
 
     /** The day after the block, or the same weekday after a later re-check. */

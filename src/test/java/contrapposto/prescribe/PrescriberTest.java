@@ -284,6 +284,16 @@ class PrescriberTest {
         }
     }
 
+    /** Newcomers do one to three sets (ACSM 2009, B1.5): what that leaves of the minutes is said, not filled. */
+    @Test
+    void first_weeks_that_leave_minutes_over_are_told_with_the_reason() {
+        var few = Programs.PRESCRIBER.prescribe(Programs.selection(tested().lasting(8, 90), List.of("split-squat")));
+        var said = few.reasons().stream().filter(r -> r.rule().equals("short-sessions")).findFirst().orElseThrow();
+        int most = few.days().stream().flatMap(day -> day.minutes().stream()).mapToInt(m -> m).max().orElseThrow();
+        assertTrue(said.because().startsWith("weeks 1 to 8 take ") && said.because().contains(" to " + most + " of 90 minutes"), said.because());
+        assertTrue(Programs.plan(tested().lasting(8, 30)).reasons().stream().noneMatch(r -> r.rule().equals("short-sessions")));
+    }
+
     @Test
     void volume_counts_indirect_sets_one_half_on_both_days() {
         var plan = Programs.PRESCRIBER.prescribe(Programs.selection(tested(), List.of("split-squat")));

@@ -124,6 +124,18 @@ class SchemesTest {
         assertTrue(said.contains("yellow (4 kg on a scale at 120 cm)") && said.indexOf("yellow") < said.indexOf("red"), said);
     }
 
+    /** The lightest weight is too heavy: that is said, nothing is held, and the catalogue's easier step is named. */
+    @Test
+    void where_the_lightest_weight_is_too_heavy_the_body_is_the_load_and_an_easier_way_is_named() {
+        var heavy = tested().equipped(new CheckedSpec.Equipment(List.of(Mass.ofKilograms(40)), false, List.of(), List.of(), Optional.empty(), List.of(),
+                Optional.empty(), List.of(), Set.of()));
+        var plan = plan(heavy.spec(), "split-squat");
+        var left = squat(plan, Side.LEFT);
+        assertTrue(left.doses().stream().allMatch(dose -> dose.load().isEmpty() && !dose.byEffort()));
+        assertEquals(List.of("lightest-too-heavy", "easier-way"), left.reasons().stream().map(r -> r.rule()).filter(r -> r.equals("lightest-too-heavy") || r.equals("easier-way")).toList());
+        assertTrue(plan.warnings().stream().anyMatch(w -> w.key().equals("warning/exercise")));
+    }
+
     /**
      * B4.10 (Howard and Enoka 1991): both together bear 90 % of the sum at an index of −10, so one leg bears 1 ÷ 0.9 of its half; the pose has
      * half of both already. Without the index a test of both legs says nothing about one.
