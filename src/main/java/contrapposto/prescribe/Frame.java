@@ -19,6 +19,11 @@ import java.util.function.ToIntFunction;
  * @param scheme how weights rise; whoever goes slowly has no waves
  */
 record Frame(Family.Dose family, ToIntFunction<Week> sets, int rest, RepCurve curve, Range rise, boolean slower, Scheme scheme) {
+    /** With double progression. */
+    Frame(Family.Dose family, ToIntFunction<Week> sets, int rest, RepCurve curve, Range rise, boolean slower) {
+        this(family, sets, rest, curve, rise, slower, Scheme.DOUBLE);
+    }
+
     /** Repeats to spare beyond which nobody can judge; more than this is not printed. */
     static final int MOST_RESERVE = 5;
 
