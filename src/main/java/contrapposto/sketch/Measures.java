@@ -196,6 +196,9 @@ record Measures(Sheet sheet) {
         }
     }
 
+    /** What sets a word apart from another beside it, mm: about a space of the type. */
+    private static final double SPACE = .9;
+
     /** A word under the ground line, as near to the middle of the body as the stance leaves room. */
     void caption(Wish.Caption caption, double wantedX, double baseline) {
         double wide = sheet.textWidth(caption.text()) * (caption.bold() ? 1.03 : 1);
@@ -203,7 +206,9 @@ record Measures(Sheet sheet) {
         double least = Occupancy.FORBIDDEN;
         for (double x = wide / 2 + .3; x <= sheet.width() - wide / 2 - .3 + 1e-9; x += .5) {
             Point p = new Point(x, baseline - sheet.capHeight() / 2);
-            double cost = sheet.occupancy().cost(sheet.wordsAround(p, caption.text())) + .2 * Math.abs(x - wantedX);
+            double tall = sheet.capHeight() / 2 + .5;
+            Bounds around = new Bounds(p.x() - wide / 2 - SPACE, p.y() - tall, p.x() + wide / 2 + SPACE, p.y() + tall);
+            double cost = sheet.occupancy().cost(around) + .2 * Math.abs(x - wantedX);
             if (cost < least) {
                 least = cost;
                 best = p;

@@ -66,6 +66,19 @@ final class Frame {
         return taken;
     }
 
+    /** Whether one whole card is all that is here. */
+    boolean onlyCard() {
+        return items.size() == 1 && items.getFirst().slab() instanceof CardSlab card && card.whole();
+    }
+
+    /** Puts what was taken from elsewhere before everything here. */
+    void lead(List<Item> taken) {
+        if (!taken.isEmpty()) {
+            items.addAll(0, taken);
+            filled = height(0);
+        }
+    }
+
     /** What was added last; empty while this is fresh. */
     Optional<Item> last() {
         return used ? Optional.of(items.getLast()) : Optional.empty();

@@ -4,8 +4,11 @@ import contrapposto.document.Block.Table;
 import contrapposto.document.Block.Table.Align;
 import contrapposto.document.Block.Table.Column;
 import contrapposto.document.Cell;
+import contrapposto.document.Document.Print;
 import contrapposto.document.Field;
 import contrapposto.document.Inline;
+import contrapposto.figure.Mark.Weight;
+import contrapposto.figure.TextWidth;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -18,6 +21,7 @@ final class LargeTables {
     private static final double SIDE = 19;
     private static final double LOG_NAME = 34;
     private static final double LOG_PLAN = 27;
+    private static final double WORD_AIR = 0.6;
     private static final int WEEKS = 4;
     /** A dash alone says nothing in a running line. */
     private static final List<Inline> NO_WEIGHT = List.of(Inline.plain("–"));
@@ -109,14 +113,41 @@ final class LargeTables {
         if (labels <= first) {
             return table;
         }
-        int boxes = table.columns().size() - labels;
-        double each = (Stock.MEASURE - LOG_NAME - SIDE - LOG_PLAN) / boxes;
+        var shares = shares(table, labels, Stock.MEASURE - LOG_NAME - SIDE - LOG_PLAN);
         var widths = new ArrayList<>(List.of(new Column(LOG_NAME, Align.LEFT, false),
                 new Column(SIDE, Align.CENTRE, false), new Column(LOG_PLAN, Align.LEFT, false)));
-        table.columns().subList(labels, table.columns().size()).forEach(c -> widths.add(widened(c, each)));
+        for (int i = labels; i < table.columns().size(); i++) {
+            widths.add(widened(table.columns().get(i), shares.get(i - labels)));
+        }
         return new Table(table.title(), widths, table.head().stream().map(r -> merged(r, first, labels)).toList(),
                 table.groups().stream().map(g -> new Table.Group(g.rows().stream()
                         .map(r -> merged(r, first, labels)).toList())).toList(), table.note());
+    }
+
+    /** Widths of the boxes: each holds the longest word of its head, what is left is shared; even ones where the words need more than there is. */
+    private static List<Double> shares(Table table, int labels, double room) {
+        int boxes = table.columns().size() - labels;
+        var needs = new ArrayList<Double>();
+        for (int i = labels; i < table.columns().size(); i++) {
+            int column = i;
+            needs.add(table.head().stream().mapToDouble(row -> longestWord(row.cells().get(column))).max().orElse(0));
+        }
+        double spare = room - needs.stream().mapToDouble(n -> n).sum();
+        return needs.stream().map(need -> spare < 0 ? room / boxes : need + spare / boxes).toList();
+    }
+
+    private static double longestWord(Cell cell) {
+        double longest = 0;
+        if (cell instanceof Cell.Words(List<List<Inline>> lines)) {
+            for (var run : lines.stream().flatMap(List::stream).toList()) {
+                if (run instanceof Inline.Text(String text, boolean bold)) {
+                    for (String word : text.split(" ")) {
+                        longest = Math.max(longest, WORD_AIR + TextWidth.of(word, TypeScale.of(Print.LARGE).body().size(), bold ? Weight.BOLD : Weight.REGULAR));
+                    }
+                }
+            }
+        }
+        return longest;
     }
 
     private static Table.Row merged(Table.Row row, int from, int to) {

@@ -51,7 +51,20 @@ final class Paginator {
             place(items.subList(from, to));
             from = to;
         }
+        balance();
         return leaves;
+    }
+
+    /** A card alone on the last page is joined by the one before it, where that one leaves another behind. */
+    private void balance() {
+        if (leaves.size() < 2 || leaves.get(leaves.size() - 2).frames().size() != 1 || leaves.getLast().frames().size() != 1) {
+            return;
+        }
+        var before = leaves.get(leaves.size() - 2).frames().getFirst();
+        boolean cards = frame.onlyCard() && before.last().map(item -> item.slab() instanceof CardSlab).orElse(false);
+        if (cards && before.last().orElseThrow().slab().height(0) + frame.last().orElseThrow().before() <= frame.left()) {
+            frame.lead(before.takeBack());
+        }
     }
 
     private void start(Start start) {

@@ -77,6 +77,10 @@ final class Printer {
                     press.bookmarks().part(part.name());
                 }
                 stretches.add(paint(sheet, sheaf, i));
+                if (sheaf.leaves().get(i).frames().isEmpty()) {
+                    writer.setPageEmpty(false);
+                    continue;       // a page that stays empty says nothing
+                }
                 if (part.format() == Format.WHOLE) {
                     layout.footer().paint(sheet, part.name(), numbers.get(page - 1),
                             Integer.toString(layout.total(part.folio())));

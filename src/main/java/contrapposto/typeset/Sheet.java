@@ -138,15 +138,14 @@ final class Sheet {
                         pen.words(desk.fonts().of(bold), style.size(), x + dx, top + style.baseline(), text);
                 case Run.Link(double dx, double width, String guess, String part) -> pen.words(desk.fonts().bold(),
                         style.size(), x + dx, top + style.baseline(), press.links().folio(part));
-                case Run.Sign sign -> { }
+                case Run.Sign(double dx, double width, Kind kind) -> {
+                    pen.endText();
+                    pillLetters(kind, x + dx, top, style.line());
+                    pen.beginText(tone);
+                }
             }
         }
         pen.endText();
-        for (var run : line.runs()) {
-            if (run instanceof Run.Sign(double dx, double width, Kind kind)) {
-                pillLetters(kind, x + dx, top, style.line());
-            }
-        }
     }
 
     /** The letters of a pill, inside marked content. */

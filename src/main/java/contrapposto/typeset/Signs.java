@@ -57,7 +57,7 @@ record Signs(Face bold, double floor, Wording wording) {
         pen.fill(Tone.BLACK);
     }
 
-    /** The letters of the pill, as text. */
+    /** The letters of the pill, as text; each with a space, so that it is not read together with what follows. */
     void letters(Pen pen, Badge badge, double x, double y, double height) {
         double width = pillWidth(height);
         switch (badge) {
@@ -74,7 +74,7 @@ record Signs(Face bold, double floor, Wording wording) {
         double size = Math.max(floor, LETTER_SHARE * height / Style.MM_PER_PT);
         double em = size * Style.MM_PER_PT;
         pen.beginText(tone);
-        pen.words(bold, size, centre - bold.width(letter) * em / 2000, y + (height + CAP_HEIGHT * em) / 2, letter);
+        pen.words(bold, size, centre - bold.width(letter) * em / 2000, y + (height + CAP_HEIGHT * em) / 2, letter + " ");
         pen.endText();
     }
 

@@ -216,7 +216,7 @@ class ReadBackTest {
     }
 
     private static String cell(List<Titled> tables, String day, String exercise, String side, Map<?, ?> week) {
-        String badge = side.equals("both") ? "LR" : side.substring(0, 1).toUpperCase(java.util.Locale.ROOT);
+        String badge = side.equals("both") ? "L R" : side.substring(0, 1).toUpperCase(java.util.Locale.ROOT);
         String number = week.get("week").toString();
         for (var titled : tables) {
             if (!titled.title().contains(day.substring(0, 3))) {      // days that do the same share a table

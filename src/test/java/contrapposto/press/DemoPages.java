@@ -9,6 +9,7 @@ import contrapposto.check.CheckedSpec.Print;
 import contrapposto.check.Checks;
 import contrapposto.compose.Composer;
 import contrapposto.compose.Templates;
+import contrapposto.document.Document;
 import contrapposto.notice.Outcome;
 import contrapposto.prescribe.Plan;
 import java.io.IOException;
@@ -34,6 +35,13 @@ final class DemoPages {
         @Override
         public String toString() {
             return String.join(", ", demo, edition.name(), paper.name(), print.name(), language);
+        }
+
+        /** Without the plan inside. */
+        Document document() {
+            var plan = plan(demo);
+            var size = edition == Edition.POCKET ? Print.PLAIN : print;
+            return done(COMPOSER.compose(plan, new Composer.Order(edition, paper, size, true, Optional.of(language))));
         }
 
         byte[] pdf() {

@@ -10,16 +10,16 @@ import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import org.apache.pdfbox.contentstream.PDFGraphicsStreamEngine;
-import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.graphics.color.PDColor;
 import org.apache.pdfbox.pdmodel.graphics.image.PDImage;
+import org.apache.pdfbox.pdmodel.graphics.state.RenderingMode;
 import org.apache.pdfbox.util.Matrix;
 import org.apache.pdfbox.util.Vector;
 
-/** The contrast of each letter outside drawings with what was painted under its middle last: white paper, or a filled shape. */
+/** The contrast of each letter with what was painted under its middle last: white paper, a filled shape, or the edge of its own in a drawing. */
 final class Inks extends PDFGraphicsStreamEngine {
     /** WCAG 2.2, success criterion 1.4.6 (enhanced). */
     private static final double ENOUGH = 7;
@@ -29,7 +29,6 @@ final class Inks extends PDFGraphicsStreamEngine {
     private final List<Fill> fills = new ArrayList<>();
     private final Set<String> faint = new TreeSet<>();
     private GeneralPath path = new GeneralPath();
-    private boolean drawing;
 
     private Inks(PDPage page) {
         super(page);
@@ -51,7 +50,8 @@ final class Inks extends PDFGraphicsStreamEngine {
     protected void showGlyph(Matrix matrix, PDFont font, int code, Vector displacement) throws IOException {
         double x = matrix.getTranslateX() + displacement.getX() * matrix.getScalingFactorX() / 2;
         double y = matrix.getTranslateY() + 0.35 * matrix.getScalingFactorY();
-        if (drawing) {
+        if (getGraphicsState().getTextState().getRenderingMode() == RenderingMode.STROKE) {
+            edge(x, y, rgb(getGraphicsState().getStrokingColor()));
             return;
         }
         double[] under = {1, 1, 1};
@@ -66,6 +66,12 @@ final class Inks extends PDFGraphicsStreamEngine {
         if (ratio < ENOUGH && text != null && !text.isBlank()) {
             faint.add("`" + text + "` has a contrast of " + Math.round(10 * ratio) / 10.0 + " at " + Math.round(x) + ", " + Math.round(y) + " pt");
         }
+    }
+
+    /** The outline of a letter, stroked wide before the letter itself. */
+    private void edge(double x, double y, double[] colour) {
+        var around = new GeneralPath(new Rectangle2D.Double(x - 1, y - 1, 2, 2));
+        fills.add(new Fill(around.getBounds2D(), around, colour));
     }
 
     @Override
@@ -121,12 +127,6 @@ final class Inks extends PDFGraphicsStreamEngine {
     @Override
     public void strokePath() {
         path = new GeneralPath();
-    }
-
-    @Override
-    public void beginMarkedContentSequence(COSName tag, COSDictionary properties) {
-        drawing = tag.getName().equals("Figure");
-        super.beginMarkedContentSequence(tag, properties);
     }
 
     @Override
