@@ -61,7 +61,7 @@ class PageBalanceTest {
                 var stripper = new PDFTextStripper();
                 stripper.setStartPage(page);
                 stripper.setEndPage(page);
-                texts.add(stripper.getText(file).strip());
+                texts.add(stripper.getText(file).replace('\u00a0', ' ').strip());
             }
         }
         return texts;
