@@ -1,7 +1,8 @@
 package contrapposto.compose;
 
 import java.lang.reflect.InvocationTargetException;
-import java.lang.reflect.RecordComponent;
+import java.lang.reflect.Method;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -13,6 +14,13 @@ import java.util.Optional;
  * components, an empty {@code Optional} a missing key. A number is refused: it must come as a finished word.
  */
 final class Values {
+    private static final ClassValue<List<Part>> PARTS = new ClassValue<>() {
+        @Override
+        protected List<Part> computeValue(Class<?> kind) {
+            return Arrays.stream(kind.getRecordComponents()).map(c -> new Part(c.getName(), c.getAccessor())).toList();
+        }
+    };
+
     private Values() { }
 
     /** @throws IllegalArgumentException if {@code value} holds anything a template may not see (a bug) */
@@ -41,22 +49,25 @@ final class Values {
 
     private static Map<String, Object> ofRecord(Record record) {
         var made = new LinkedHashMap<String, Object>();
-        for (RecordComponent component : record.getClass().getRecordComponents()) {
-            Object value = component(record, component);
+        for (Part part : PARTS.get(record.getClass())) {
+            Object value = part.of(record);
             if (value instanceof Optional<?> perhaps) {
-                perhaps.ifPresent(v -> made.put(component.getName(), of(v)));
+                perhaps.ifPresent(v -> made.put(part.name(), of(v)));
             } else {
-                made.put(component.getName(), of(value));
+                made.put(part.name(), of(value));
             }
         }
         return made;
     }
 
-    private static Object component(Record record, RecordComponent component) {
-        try {
-            return component.getAccessor().invoke(record);
-        } catch (IllegalAccessException | InvocationTargetException e) {
-            throw new IllegalStateException("The component (" + component.getName() + ") could not be read.", e);
+    /** A component of a record class, found once: each look-up by reflection makes a new method with everything behind it. */
+    private record Part(String name, Method accessor) {
+        Object of(Record record) {
+            try {
+                return accessor.invoke(record);
+            } catch (IllegalAccessException | InvocationTargetException e) {
+                throw new IllegalStateException("The component (" + name + ") could not be read.", e);
+            }
         }
     }
 }
