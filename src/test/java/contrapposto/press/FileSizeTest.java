@@ -27,7 +27,7 @@ import org.junit.jupiter.api.Test;
 class FileSizeTest {
     private static final String SHORT = """
             format: 1
-            client: {name: Invented Example, height: 171 cm, mass: 64 kg}
+            client: {name: Invented Example, age: 34, height: 171 cm, mass: 64 kg}
             assessment: {date: 2026-03-02, pelvis: {turned: right, degree: clear}}
             equipment: {dumbbells: {from: 2 kg, to: 24 kg, step: 2 kg}, boxes: [15 cm, 30 cm], bench: 43 cm, also: [mat, wall]}
             schedule: {start: 2026-03-09, weeks: 3, days: [mon], minutes: 10}
