@@ -37,20 +37,31 @@ public final class Audit {
         return Items.REPORTING.entrySet().stream().map(item -> {
             var row = Optional.ofNullable(rows.get(item.getKey())).filter(r -> !Reader.words(r.cells().get(1)).isBlank());
             return row.map(r -> new Finding(item.getKey(), item.getValue(), r.cells().stream().anyMatch(Cell.Entry.class::isInstance)
-                    ? Verdict.NEEDS_A_PERSON : Verdict.MET, place)).orElseGet(() -> new Finding(item.getKey(), item.getValue(), Verdict.NOT_MET, ""));
+                    ? Verdict.NEEDS_A_PERSON : Verdict.MET, place + ": " + Reader.words(r.cells().get(1)))).orElseGet(() -> new Finding(item.getKey(), item.getValue(), Verdict.NOT_MET, ""));
         }).toList();
     }
 
     /** PEMAT-P, by the client edition. */
     public List<Finding> patientMaterial() {
-        return judged(Items.PATIENT_MATERIAL, Map.ofEntries(Map.entry("8", headed()), Map.entry("11", summary()),
+        String start = client.place(Block.Opening.class);
+        String cards = client.place(Block.Card.class);
+        String tables = client.place(Block.Table.class);
+        var look = Map.ofEntries(Map.entry("1", start), Map.entry("2", start), Map.entry("3", cards), Map.entry("4", cards), Map.entry("5", cards),
+                Map.entry("6", tables), Map.entry("7", tables), Map.entry("9", start), Map.entry("10", start), Map.entry("16", cards), Map.entry("18", cards),
+                Map.entry("21", cards), Map.entry("24", tables), Map.entry("25", tables));
+        return judged(Items.PATIENT_MATERIAL, look, Map.ofEntries(Map.entry("8", headed()), Map.entry("11", summary()),
                 Map.entry("12", cues()), Map.entry("15", pictures()), Map.entry("17", captions()), Map.entry("19", heads()),
                 Map.entry("20", actions()), Map.entry("22", actions()), Map.entry("23", log()), Map.entry("26", pictures())));
     }
 
     /** The CDC index, by the client edition. */
     public List<Finding> clearCommunication() {
-        return judged(Items.CLEAR_COMMUNICATION, Map.ofEntries(Map.entry("1", summary()), Map.entry("2", summary()), Map.entry("3", cues()),
+        String start = client.place(Block.Opening.class);
+        String cards = client.place(Block.Card.class);
+        String tables = client.place(Block.Table.class);
+        var look = Map.of("6", start, "7", cards, "11", client.document().parts().getLast().name(), "13", start, "15", tables, "16", tables, "17", tables,
+                "19", start, "20", start);
+        return judged(Items.CLEAR_COMMUNICATION, look, Map.ofEntries(Map.entry("1", summary()), Map.entry("2", summary()), Map.entry("3", cues()),
                 Map.entry("4", captions()), Map.entry("5", actions()), Map.entry("8", shortLists()), Map.entry("9", headed()),
                 Map.entry("10", summary()), Map.entry("12", actions()), Map.entry("14", actions()), Map.entry("18", risks())));
     }
@@ -63,14 +74,14 @@ public final class Audit {
     /** What a machine found, and where. */
     private record Proof(boolean met, String place) { }
 
-    private static List<Finding> judged(Map<String, String> items, Map<String, Proof> proofs) {
+    private static List<Finding> judged(Map<String, String> items, Map<String, String> look, Map<String, Proof> proofs) {
         var findings = new ArrayList<Finding>();
         items.forEach((item, words) -> {
             if (proofs.containsKey(item)) {
                 var proof = proofs.get(item);
                 findings.add(new Finding(item, words, proof.met() ? Verdict.MET : Verdict.NOT_MET, proof.met() ? proof.place() : ""));
             } else {
-                findings.add(new Finding(item, words, Verdict.NEEDS_A_PERSON, ""));
+                findings.add(new Finding(item, words, Verdict.NEEDS_A_PERSON, look.get(item)));
             }
         });
         return List.copyOf(findings);

@@ -132,11 +132,17 @@ final class Choice {
         var phase = judge.phase(m);
         var argument = new Argument(q, judge);
         var runnerUp = field.ranked().stream().skip(1).findFirst().map(next -> argument.runnerUp(best, next));
-        var reasons = Reason.all(notes, Reason.all(argument.ofChoice(best, field.ranked()), argument.ofPose(best.held())));
+        var reasons = Reason.all(Reason.all(notes, limits(field.refusals())), Reason.all(argument.ofChoice(best, field.ranked()), argument.ofPose(best.held())));
         return new SolvedSetUp(q.family(), q.side(), q.role(), best.setUp(), best.held().problem(), best.held().pose(),
                 phase, TrainedMuscles.of(q.family().muscles(), phase),
                 TrainedMuscles.of(q.family().otherSideMuscles(), phase), reasons, runnerUp, lacks(best),
                 q.fixedByCoach());
+    }
+
+    /** What restrictions and limits took from the choice, where they left some of it. */
+    private static List<Reason> limits(List<Reason> refusals) {
+        return refusals.stream().filter(r -> r.rule().equals("restriction") || r.rule().equals("screening-limit") || r.rule().startsWith("condition-"))
+                .map(r -> new Reason(r.rule(), Said.of("set-up-limited").said("why", r.said()), r.source(), r.reference())).toList();
     }
 
     /** What more gear would do, tried on this person: the one thing that would make the best set-up. */

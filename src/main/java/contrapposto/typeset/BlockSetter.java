@@ -10,6 +10,7 @@ import contrapposto.typeset.Stack.Start;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** Turns blocks into slabs of a given measure, and says how far apart they stand. */
 final class BlockSetter {
@@ -91,8 +92,8 @@ final class BlockSetter {
             case Block.FieldLine line -> one(fields.line(line, measure));
             case Block.FieldRow row -> one(fields.row(row, measure));
             case Block.Choice choice -> one(fields.choice(choice, measure));
-            case Block.Columns(Split split, List<Block> left, List<Block> right) ->
-                    one(columns(split, left, right, measure));
+            case Block.Columns(Split split, List<Block> left, List<Block> right) -> desk.large() || measure < Stock.MEASURE
+                    ? items(Stream.concat(left.stream(), right.stream()).toList(), measure) : one(columns(split, left, right));
             case Block.Rule(var weight, String words) -> one(new RuleSlab(weight,
                     desk.lines(desk.type().body()).single(words, false), desk.type().body(), measure));
             case Block.Together(List<Block> blocks) -> one(new Kept(stack(blocks, measure)));
@@ -103,12 +104,7 @@ final class BlockSetter {
         return List.of(new Item(slab, 0, false));
     }
 
-    private Slab columns(Split split, List<Block> left, List<Block> right, double measure) {
-        if (desk.large() || measure < Stock.MEASURE) {
-            var all = new ArrayList<>(left);
-            all.addAll(right);
-            return stack(all, measure);
-        }
+    private Slab columns(Split split, List<Block> left, List<Block> right) {
         return switch (split) {
             case EVEN -> new TwoColumns(stack(left, EVEN), stack(right, EVEN), SECOND_EVEN, false);
             case WIDE_LEFT -> new TwoColumns(stack(left, WIDE), stack(right, NARROW), SECOND_WIDE, false);

@@ -27,6 +27,7 @@ class AuditCommandTest {
         assertTrue(text.contains("coach edition: 19 met, 0 not met, 0 need a person"), text);
         assertTrue(text.contains("(PEMAT-P), client edition: 10 met, 0 not met"), text);
         assertTrue(text.contains("(CDC index), client edition: 11 met, 0 not met"), text);
+        assertTrue(text.lines().filter(line -> line.matches("  (\\d+[ab]?) +(met|needs a person) .*")).allMatch(line -> line.matches(".* \\[.+]")), text);
         var grades = GRADE.matcher(text).results().toList();
         assertTrue(grades.size() >= 5, text);
         for (var grade : grades) {

@@ -101,6 +101,29 @@ class PrivacyTest {
     }
 
     @Test
+    void a_clients_pages_tell_no_answer_no_restriction_and_no_clearance() throws IOException {
+        for (var run : List.of("open", "bare")) {
+            try (var pdf = Loader.loadPDF(file(run, "-client.pdf"))) {
+                var text = new PDFTextStripper().getText(pdf);
+                for (var word : List.of("cancer", "osteoporosis", "frozen", "Dr A. Example", "clearance")) {
+                    assertFalse(text.contains(word), word);
+                }
+            }
+        }
+    }
+
+    /** What lies beside the handouts: paths, checksums, pages, seconds. */
+    @Test
+    void the_files_of_a_run_tell_nothing_of_the_person() throws IOException {
+        try (var files = Files.list(folder.resolve("open"))) {
+            for (var file : files.filter(Files::isRegularFile).toList()) {
+                var text = Files.readString(file);
+                PRIVATE.forEach(word -> assertFalse(text.contains(word), file + ": " + word));
+            }
+        }
+    }
+
+    @Test
     void an_attachment_makes_it_pdf_a_3_and_without_one_it_stays_2() throws IOException {
         Proof.passes("3a", file("open", "-client.pdf"));
         Proof.passes("ua1", file("open", "-client.pdf"));

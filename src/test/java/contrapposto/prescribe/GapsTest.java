@@ -58,6 +58,7 @@ class GapsTest {
             assertEquals(CATALOGUE.families().stream().filter(f -> f.group().name().equals(GROUPS.get(gap.pattern()))).count(),
                     gap.left().values().stream().mapToInt(Integer::intValue).sum(), () -> "every family of it has a cause: " + gap);
         }
+        everyRemovalLeavesAReason(plan, tag);
         for (var side : Side.values()) {
             var wanted = plan.assessed().target(side).muscles();
             boolean all = wanted.stream().allMatch(muscle -> plan.exercises().stream().anyMatch(e -> e.sides().has(side)
@@ -65,6 +66,43 @@ class GapsTest {
                     && e.sides().on(side.other()).solved().otherSideMuscles().containsKey(muscle)));
             assertTrue(all || plan.warnings().stream().anyMatch(w -> w.key().equals("gap/muscles")), () -> tag + ": " + side);
         }
+    }
+
+    /** Of all families that fall under the tag, none is in the program but in a set-up without a weight, and each says why. */
+    private static void everyRemovalLeavesAReason(Plan plan, RestrictionTag tag) {
+        boolean byWeight = tag == RestrictionTag.GRIP || tag != tag.movement();
+        for (var family : CATALOGUE.families()) {
+            if (family.tags().contains(tag.movement().word()) && !byWeight) {
+                assertTrue(plan.exercises().stream().noneMatch(e -> e.id().equals(family.id())), () -> tag + ": " + family.id());
+                assertTrue(plan.leftOut().get(family.id()).stream().anyMatch(r -> List.of("restriction", "equipment").contains(r.rule())
+                        && !r.because().isBlank()), () -> tag + ": " + family.id() + " " + plan.leftOut().get(family.id()));
+            }
+        }
+    }
+
+    /** Of one side, or of a weight: what is left says what it lost. */
+    @ParameterizedTest
+    @EnumSource(value = RestrictionTag.class, names = {"GRIP", "LOADED_TWISTING", "KNEELING", "SINGLE_LEG", "SHOULDER"})
+    void a_family_that_keeps_a_side_or_a_set_up_says_what_it_lost(RestrictionTag tag) {
+        boolean byWeight = tag == RestrictionTag.GRIP || tag != tag.movement();
+        var sides = byWeight ? EnumSet.allOf(Side.class) : EnumSet.of(Side.RIGHT);
+        var free = CHOOSER.choose(new Assessor().assess(Specs.turned(Turned.RIGHT).spec(), CATALOGUE.rules()), CATALOGUE);
+        var bound = CHOOSER.choose(new Assessor().assess(Specs.turned(Turned.RIGHT).restricted(new Restriction.Avoid(tag.word(), sides, Optional.empty(), ""))
+                .spec(), CATALOGUE.rules()), CATALOGUE);
+        int found = 0;
+        for (var family : CATALOGUE.families()) {
+            for (var side : Side.values()) {
+                var before = Optional.ofNullable(free.usable().get(family.id())).filter(s -> s.has(side)).map(s -> s.on(side));
+                var after = Optional.ofNullable(bound.usable().get(family.id())).filter(s -> s.has(side)).map(s -> s.on(side));
+                if (before.isPresent() && !before.map(s -> s.setUp()).equals(after.map(s -> s.setUp()))) {
+                    found++;
+                    var why = after.map(s -> s.reasons()).or(() -> Optional.ofNullable(bound.leftOut().get(family.id())))
+                            .orElseGet(() -> bound.refused().get(family.id()).get(side));
+                    assertTrue(why.stream().anyMatch(r -> r.rule().equals("restriction")), () -> tag + ": " + family.id() + " " + side + " " + why);
+                }
+            }
+        }
+        assertTrue(found > 0, tag + " changes something");
     }
 
     @Test
