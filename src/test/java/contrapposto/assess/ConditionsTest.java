@@ -100,6 +100,15 @@ class ConditionsTest {
         assertFalse(found.verdict().limits().contains(Limit.MODERATE_LOAD));
     }
 
+    /** Reference E2.7, E2.8: moderate loads, no held breath; head below heart by common practice. */
+    @Test
+    void high_blood_pressure_as_such_keeps_loads_moderate_and_the_breath_free() {
+        var found = assessed(having(new Condition(Kind.HIGH_BLOOD_PRESSURE, Optional.empty(), Optional.empty(), EnumSet.allOf(Side.class))));
+        assertEquals(Outcome.LIMITS, outcome(found.verdict()));
+        assertTrue(found.verdict().limits().containsAll(List.of(Limit.NO_BREATH_HOLD, Limit.MODERATE_LOAD)));
+        assertEquals(List.of("head-below-heart"), avoided(found));
+    }
+
     @Test
     void what_a_new_hip_must_not_do_concerns_its_own_side_and_is_kept_once_cleared() {
         var hip = weeksAgo(Kind.JOINT_REPLACEMENT, Optional.of(Where.HIP), 8);
