@@ -192,7 +192,7 @@ record Arms(PoseProblem problem, Vector3D leftHand, Vector3D rightHand) {
         double out = side.sign();
         double h = problem.person().stature();
         Torso torso = k.torso();
-        k.reach(side, near(k.at(side, Part.SHOULDER), torso, 0.085 * h, out * 0.035 * h, 0.080 * h),
+        k.reach(side, near(k.at(side, Part.SHOULDER), torso, 0.105 * h, out * 0.045 * h, 0.010 * h),
                 torso.fromRibs(0.25, out * 0.45, -1), torso.fromRibs(0.1, -out * 0.1, 1).normalize());
     }
 
