@@ -1,7 +1,10 @@
 package contrapposto.setup;
 
+import contrapposto.body.ArmTask;
+import contrapposto.body.Load;
 import contrapposto.body.PoseProblem;
 import contrapposto.body.PoseProblem.Zone;
+import contrapposto.catalogue.CapacityGroup;
 import contrapposto.catalogue.Family.BaseKind;
 import contrapposto.catalogue.Family.FootPlace;
 import contrapposto.catalogue.Family.LoadHand;
@@ -17,11 +20,19 @@ import java.util.Optional;
 final class Tested {
     private Tested() { }
 
-    /** The pressure may lie anywhere under a sole: a test is done as it comes, so both sides are read alike. */
+    /**
+     * The pressure may lie anywhere under a sole: a test is done as it comes, so both sides are read alike. In a knee bend a weight in both
+     * hands is held before the chest: hanging, it would be where the front thigh goes.
+     */
     static PoseProblem problem(Question q, SetUpWish wish, double kg) {
         var p = Posing.problem(q, setUp(q, wish), kg);
-        return new PoseProblem(p.person(), p.working(), p.limits(), p.base(), p.action(), p.left(), p.right(), p.load(),
+        boolean chest = q.family().group() == CapacityGroup.KNEE_BEND && p.load() instanceof Load.InBothHands;
+        return new PoseProblem(p.person(), p.working(), p.limits(), p.base(), p.action(), held(p.left(), chest), held(p.right(), chest), p.load(),
                 p.hipShift(), p.handSupport(), new Sided.Whole<>(Zone.WHOLE_SOLE), p.effort());
+    }
+
+    private static ArmTask held(ArmTask arm, boolean chest) {
+        return chest && arm instanceof ArmTask.Hang ? new ArmTask.AtChest() : arm;
     }
 
     private static SetUp setUp(Question q, SetUpWish wish) {
