@@ -70,9 +70,14 @@ final class Console {
 
     /** What {@code --help} prints, as the library makes it: the text that stands ready is held against it by a test. */
     String helpMade() {
+        return whole().getUsageMessage(CommandLine.Help.Ansi.OFF);
+    }
+
+    /** The command line with all its commands: what the help, the manual page and the completion of a shell are made from. */
+    CommandLine whole() {
         var line = new CommandLine(new Root());
         complete(line);
-        return line.getUsageMessage(CommandLine.Help.Ansi.OFF);
+        return line;
     }
 
     private static String help() {
