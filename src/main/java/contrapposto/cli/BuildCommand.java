@@ -110,26 +110,11 @@ final class BuildCommand implements Callable<Integer> {
         if (atOnce < 1 || atOnce > MOST_JOBS) {
             throw new Console.Usage("`--jobs " + atOnce + "` is out of range; give a number from 1 to " + MOST_JOBS);
         }
-        return switch (house.open(streams)) {
-            case Outcome.Refused<?> refused -> {
-                streams.notices(refused.notices());
-                yield Console.NOTHING;
-            }
-            case Outcome.Done<Catalogue>(var catalogue, var notices) -> {
-                streams.notices(notices);
-                yield withFonts(catalogue, atOnce);
-            }
-        };
+        return streams.with(house.open(streams), catalogue -> withFonts(catalogue, atOnce));
     }
 
     private int withFonts(Catalogue catalogue, int atOnce) {
-        return switch (fonts.typesetter(streams)) {
-            case Outcome.Refused<?> refused -> {
-                streams.notices(refused.notices());
-                yield Console.NOTHING;
-            }
-            case Outcome.Done<Typesetter>(var typesetter, var notices) -> build(catalogue, typesetter, atOnce);
-        };
+        return streams.with(fonts.typesetter(streams), typesetter -> build(catalogue, typesetter, atOnce));
     }
 
     private int build(Catalogue catalogue, Typesetter typesetter, int atOnce) {

@@ -54,16 +54,7 @@ final class CheckCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        return switch (house.open(streams)) {
-            case Outcome.Refused<?> refused -> {
-                streams.notices(refused.notices());
-                yield Console.NOTHING;
-            }
-            case Outcome.Done<Catalogue>(var catalogue, var notices) -> {
-                streams.notices(notices);
-                yield report(Inputs.of(specs, streams, catalogue), catalogue);
-            }
-        };
+        return streams.with(house.open(streams), catalogue -> report(Inputs.of(specs, streams, catalogue), catalogue));
     }
 
     private int report(Inputs inputs, Catalogue catalogue) {

@@ -70,16 +70,7 @@ final class ExercisesCommand implements Callable<Integer> {
         if (person.isPresent() && pdf.isEmpty()) {
             throw new Console.Usage("`--for` draws a card; say where with `--pdf FILE`");
         }
-        return switch (house.open(streams)) {
-            case Outcome.Refused<?> refused -> {
-                streams.notices(refused.notices());
-                yield Console.NOTHING;
-            }
-            case Outcome.Done<Catalogue>(var catalogue, var notices) -> {
-                streams.notices(notices);
-                yield id.map(wanted -> one(catalogue, wanted)).orElseGet(() -> all(catalogue));
-            }
-        };
+        return streams.with(house.open(streams), catalogue -> id.map(wanted -> one(catalogue, wanted)).orElseGet(() -> all(catalogue)));
     }
 
     private int all(Catalogue catalogue) {

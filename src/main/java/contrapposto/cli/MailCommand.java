@@ -16,6 +16,7 @@ import contrapposto.notice.Outcome;
 import contrapposto.notice.Span;
 import contrapposto.press.Press;
 import contrapposto.press.Wanted;
+import contrapposto.typeset.Typesetter;
 import java.nio.file.Path;
 import java.time.InstantSource;
 import java.time.ZoneOffset;
@@ -53,6 +54,9 @@ final class MailCommand implements Callable<Integer> {
     private boolean dryRun;
 
     @Mixin
+    private final Secrecy secrecy = new Secrecy();
+
+    @Mixin
     private final House house = new House();
 
     @Mixin
@@ -73,16 +77,7 @@ final class MailCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        return switch (house.open(streams).then(catalogue -> MailFile.read(config, streams.path(config)).map(file -> new Desk(catalogue, file)))) {
-            case Outcome.Refused<Desk>(var notices) -> {
-                streams.notices(notices);
-                yield Console.NOTHING;
-            }
-            case Outcome.Done<Desk>(var desk, var notices) -> {
-                streams.notices(notices);
-                yield mail(desk);
-            }
-        };
+        return streams.with(house.open(streams).then(catalogue -> MailFile.read(config, streams.path(config)).map(file -> new Desk(catalogue, file))), this::mail);
     }
 
     private record Desk(Catalogue catalogue, MailFile file) { }
@@ -121,10 +116,11 @@ final class MailCommand implements Callable<Integer> {
     private record Addressed(Message message, String fileName, byte[] draft) { }
 
     private int each(Inputs inputs, Desk desk, Function<Addressed, Outcome<String>> post) {
-        var press = new Press(desk.catalogue(), new Composer(Templates.own()), new Wanted(List.of(Edition.CLIENT), Optional.empty(), Optional.empty(), false));
+        var press = new Press(desk.catalogue(), new Composer(Templates.own()), new Wanted(List.of(Edition.CLIENT), Optional.empty(), Optional.empty(), false, Optional.empty(), secrecy.attach()));
+        var password = secrecy.password(streams);
         int code = Console.DONE;
         for (var input : inputs) {
-            var outcome = input.spec().then(spec -> addressed(spec, desk, press)).then(post);
+            var outcome = input.spec().then(spec -> addressed(spec, desk, press, password)).then(post);
             streams.notices(outcome.notices());
             switch (outcome) {
                 case Outcome.Refused<String> refused -> code = Console.PARTLY;
@@ -138,7 +134,7 @@ final class MailCommand implements Callable<Integer> {
         return code;
     }
 
-    private static Outcome<Addressed> addressed(CheckedSpec spec, Desk desk, Press press) {
+    private static Outcome<Addressed> addressed(CheckedSpec spec, Desk desk, Press press, Optional<String> password) {
         String client = FileNames.folder(spec);
         var address = Optional.ofNullable(desk.file().addresses().get(client.toLowerCase(Locale.ROOT)));
         if (address.isEmpty()) {
@@ -149,8 +145,9 @@ final class MailCommand implements Callable<Integer> {
                 return refused(client, "mail-withheld", "the program is withheld, and a referral is not sent by mail", "hand the referral page over in person");
             }
             var file = pressed.files().getFirst();
-            return Cover.of(Templates.own(), pressed.plan(), false).then(cover -> {
-                var message = new Message(client, desk.file().from(), address.get(), cover.subject(), cover.lines(), FileNames.file(spec, file.ending()), file.bytes());
+            return Cover.of(Templates.own(), pressed.plan(), password.isPresent()).then(cover -> {
+                var message = new Message(client, desk.file().from(), address.get(), cover.subject(), cover.lines(), FileNames.file(spec, file.ending()),
+                        password.map(word -> Typesetter.locked(file.bytes(), word)).orElse(file.bytes()), file.bytes());
                 var day = spec.assessment().date().atStartOfDay(ZoneOffset.UTC).toInstant();
                 return message.draft(day).map(draft -> new Addressed(message, client + "-" + FileNames.file(spec, "client.eml"), draft));
             });

@@ -30,13 +30,20 @@ import java.util.Properties;
  *
  * @param client   code or folder name; how notices and the log call the client
  * @param fileName of the attachment
+ * @param pdf      that is attached, perhaps locked: its bytes then differ each time
+ * @param open     the handout as it is without a lock, by which one edition is told from another
  */
-public record Message(String client, String from, String to, String subject, List<String> lines, String fileName, byte[] pdf) {
+public record Message(String client, String from, String to, String subject, List<String> lines, String fileName, byte[] pdf, byte[] open) {
     private static final String UTF_8 = "UTF-8";
+
+    /** With a handout that anyone can open. */
+    public Message(String client, String from, String to, String subject, List<String> lines, String fileName, byte[] pdf) {
+        this(client, from, to, subject, lines, fileName, pdf, pdf);
+    }
 
     /** Changes when the handout or the address does: what may be sent once. */
     String edition() {
-        return sha256(sha256(HexFormat.of().formatHex(pdf)) + "\n" + to);
+        return sha256(sha256(HexFormat.of().formatHex(open)) + "\n" + to);
     }
 
     private static String sha256(String text) {

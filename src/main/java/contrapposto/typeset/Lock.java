@@ -16,7 +16,11 @@ record Lock(String password) {
 
     /** The same pages, encrypted; reading aloud, printing and filling in stay allowed. */
     Pages on(Pages open) {
-        try (var file = Loader.loadPDF(open.bytes())) {
+        return new Pages(on(open.bytes()), open.count(), open.parts(), open.cards(), open.rows());
+    }
+
+    byte[] on(byte[] open) {
+        try (var file = Loader.loadPDF(open)) {
             var allowed = new AccessPermission();
             allowed.setCanModify(false);
             allowed.setCanAssembleDocument(false);
@@ -24,9 +28,9 @@ record Lock(String password) {
             policy.setEncryptionKeyLength(BITS);
             policy.setPreferAES(true);
             file.protect(policy);
-            var out = new ByteArrayOutputStream(open.bytes().length);
+            var out = new ByteArrayOutputStream(open.length);
             file.save(out);
-            return new Pages(out.toByteArray(), open.count(), open.parts(), open.cards(), open.rows());
+            return out.toByteArray();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

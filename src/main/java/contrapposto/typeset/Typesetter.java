@@ -37,6 +37,11 @@ public final class Typesetter {
         return new Typesetter(fonts, Optional.of(password));
     }
 
+    /** Finished pages, opened with {@code password} only. */
+    public static byte[] locked(byte[] pdf, String password) {
+        return new Lock(password).on(pdf);
+    }
+
     /**
      * One that looks for characters its own face lacks in the fonts of {@code files}, in order.
      *

@@ -10,7 +10,6 @@ import com.icegreen.greenmail.util.ServerSetup;
 import contrapposto.notice.Outcome;
 import java.io.IOException;
 import java.net.ServerSocket;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
@@ -32,7 +31,6 @@ import org.junit.jupiter.api.io.TempDir;
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
 class PostTest {
     private static final InstantSource CLOCK = InstantSource.fixed(Instant.parse("2026-03-02T08:00:00Z"));
-    private static final String PASSWORD = "changeit";
 
     @TempDir
     static Path keys;
@@ -47,14 +45,7 @@ class PostTest {
     @BeforeAll
     static void start() throws IOException, InterruptedException {
         Thread.setDefaultUncaughtExceptionHandler((thread, failure) -> { });      // the server's own words about a client that hangs up
-        keytool("-genkeypair", "-alias", "server", "-keyalg", "EC", "-dname", "CN=localhost", "-ext", "SAN=dns:localhost", "-validity", "30000",
-                "-keystore", keys.resolve("k.p12").toString(), "-storepass", PASSWORD, "-storetype", "PKCS12");
-        keytool("-exportcert", "-rfc", "-alias", "server", "-keystore", keys.resolve("k.p12").toString(), "-storepass", PASSWORD, "-file", keys.resolve("server.pem").toString());
-        System.setProperty("greenmail.tls.keystore.file", keys.resolve("k.p12").toString());
-        System.setProperty("greenmail.tls.keystore.password", PASSWORD);
-        server = new GreenMail(new ServerSetup(0, "localhost", "smtps"));
-        server.start();
-        server.setUser("plans", "open sesame");
+        server = MailServer.overTls(keys);
         open = new GreenMail(new ServerSetup(0, "localhost", "smtp"));
         open.start();
     }
@@ -190,20 +181,12 @@ class PostTest {
 
     private static MailFile file(GreenMail to, MailFile.Security security) {
         int port = security == MailFile.Security.TLS ? to.getSmtps().getPort() : to.getSmtp().getPort();
-        return new MailFile("Hafenstraße <plans@example.org>", Map.of(), "localhost", port, security, Optional.of(new MailFile.Login("plans", "open sesame")),
-                Optional.of(keys.resolve("server.pem")), 600);
+        return new MailFile("Hafenstraße <plans@example.org>", Map.of(), "localhost", port, security, Optional.of(new MailFile.Login(MailServer.USER, MailServer.PASSWORD)),
+                Optional.of(keys.resolve(MailServer.CERTIFICATE)), 600);
     }
 
     private static void assertNotice(Outcome<?> outcome, String id, String message, String hint) {
         var notice = assertInstanceOf(Outcome.Refused.class, outcome).notices().getFirst();
         assertTrue(notice.toString().contains("id=" + id) && notice.toString().contains(message) && notice.toString().contains(hint), notice.toString());
-    }
-
-    private static void keytool(String... args) throws IOException, InterruptedException {
-        var command = new java.util.ArrayList<>(List.of(Path.of(System.getProperty("java.home"), "bin", "keytool").toString()));
-        command.addAll(List.of(args));
-        var process = new ProcessBuilder(command).redirectErrorStream(true).start();
-        String said = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
-        assertEquals(0, process.waitFor(), said);
     }
 }
