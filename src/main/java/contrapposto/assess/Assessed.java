@@ -27,6 +27,16 @@ public record Assessed(CheckedSpec spec, Optional<Side> landing, Target left, Ta
                        Verdict verdict, boolean cautious, List<String> unanswered, List<Restrained> restrained,
                        List<Reason> reasons) {
 
+    /** The same finding under a spec that differs in nothing an assessment reads. */
+    public Assessed under(CheckedSpec changed) {
+        return new Assessed(changed, landing, left, right, agreements, verdict, cautious, unanswered, restrained, reasons);
+    }
+
+    /** The same with other restrictions. */
+    public Assessed bound(List<Restrained> changed) {
+        return new Assessed(spec, landing, left, right, agreements, verdict, cautious, unanswered, changed, reasons);
+    }
+
     public Target target(Side side) {
         return side == Side.LEFT ? left : right;
     }

@@ -34,6 +34,54 @@ public record CheckedSpec(String fileName, String sha256, String title, Client c
                           Assessment assessment, Screening screening, Optional<Clearance> clearance,
                           List<Restriction> restrictions, Equipment equipment, Schedule schedule, List<Aim> aims,
                           Choices choices, Handout handout) {
+    /** The same with another schedule. */
+    public CheckedSpec scheduled(Schedule changed) {
+        return new CheckedSpec(fileName, sha256, title, client, practice, assessment, screening, clearance, restrictions, equipment,
+                changed, aims, choices, handout);
+    }
+
+    /** The same with other equipment. */
+    public CheckedSpec equipped(Equipment changed) {
+        return new CheckedSpec(fileName, sha256, title, client, practice, assessment, screening, clearance, restrictions, changed,
+                schedule, aims, choices, handout);
+    }
+
+    /** The same with other aims. */
+    public CheckedSpec aiming(List<Aim> changed) {
+        return new CheckedSpec(fileName, sha256, title, client, practice, assessment, screening, clearance, restrictions, equipment,
+                schedule, changed, choices, handout);
+    }
+
+    /** The same with other choices of the coach. */
+    public CheckedSpec choosing(Choices changed) {
+        return new CheckedSpec(fileName, sha256, title, client, practice, assessment, screening, clearance, restrictions, equipment,
+                schedule, aims, changed, handout);
+    }
+
+    /** The same with another finding. */
+    public CheckedSpec found(Turned changed) {
+        return assessed(new Assessment(assessment.date, changed, assessment.degree, assessment.weightHabit, assessment.lowShoulder,
+                assessment.measures, assessment.tests));
+    }
+
+    /** The same without tests. */
+    public CheckedSpec untested() {
+        return assessed(new Assessment(assessment.date, assessment.turned, assessment.degree, assessment.weightHabit,
+                assessment.lowShoulder, assessment.measures, List.of()));
+    }
+
+    private CheckedSpec assessed(Assessment changed) {
+        return new CheckedSpec(fileName, sha256, title, client, practice, changed, screening, clearance, restrictions, equipment,
+                schedule, aims, choices, handout);
+    }
+
+    /** The same for a client of another age and time in training. */
+    public CheckedSpec person(int age, double trainingYears) {
+        return new CheckedSpec(fileName, sha256, title, new Client(client.name, client.code, OptionalInt.of(age), client.sex,
+                client.height, client.mass, trainingYears, client.language, client.units, client.body), practice, assessment, screening, clearance,
+                restrictions, equipment, schedule, aims, choices, handout);
+    }
+
 
     /**
      * @param name   empty when only a code is given

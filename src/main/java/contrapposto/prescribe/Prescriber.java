@@ -88,7 +88,8 @@ public final class Prescriber {
             var kept = draft.days().stream().flatMap(day -> day.numbers().stream()).distinct().toList();
             var exercises = draft.exercises().stream().filter(exercise -> kept.contains(exercise.number())).toList();
             var volume = Volume.of(exercises, draft.days());
-            var warnings = new ArrayList<>(fit.said());
+            var warnings = new ArrayList<>(selection.shortfalls());
+            warnings.addAll(fit.said());
             warnings.addAll(draft.warnings());
             warnings.addAll(Volume.warnings(volume, rules.weeklySets()));
             Frequency.warning(assessed.spec()).ifPresent(warnings::add);

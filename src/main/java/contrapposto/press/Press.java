@@ -92,7 +92,7 @@ public final class Press {
 
     /** Everything for one client; refused with the notices of the stage that could not go on. */
     public Outcome<Pressed> press(CheckedSpec spec) {
-        return Outcome.done(spec).map(this::solve).then(plan -> {
+        return Outcome.done(spec).map(this::solve).then(plan -> Shortfall.told(plan, spec)).then(plan -> {
             byte[] planFile = PlanFile.of(plan);
             return printed(plan, planFile).map(files -> new Pressed(plan, with(files, new Finished("plan.yaml", planFile, 0))));
         });

@@ -5,6 +5,7 @@ import contrapposto.catalogue.Stage;
 import contrapposto.setup.SetUps;
 import contrapposto.setup.SolvedSetUp;
 import contrapposto.quantity.Sided;
+import contrapposto.wording.Said;
 import java.time.DayOfWeek;
 import java.util.List;
 import java.util.Map;
@@ -21,9 +22,10 @@ import java.util.Map;
  * @param days      in week order; numbers of exercises in training order
  * @param stages    the stage that leads each run of weeks, in order, without gaps from week 1 to the last
  * @param leftOut   family id → why it is not in the plan, in catalogue order
+ * @param shortfalls what was asked for or needed and could not be had, each with the constraints that bind
  */
 public record Selection(SetUps setUps, List<Chosen> exercises, List<Day> days, List<StageWeeks> stages,
-                        Map<String, List<Reason>> leftOut) {
+                        Map<String, List<Reason>> leftOut, List<Said> shortfalls) {
     /** Both weeks included, from 1. */
     public record StageWeeks(Stage stage, int firstWeek, int lastWeek) { }
 

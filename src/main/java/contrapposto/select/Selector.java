@@ -23,8 +23,8 @@ import java.util.Map;
  * same set-ups give the same selection. Threads may share one.
  */
 public final class Selector {
-    private static final int PER_SESSION = 6;
-    private static final int IN_ALL = 8;
+    static final int PER_SESSION = 6;
+    static final int IN_ALL = 8;
     /** Training years from which a family of skill 3 may be chosen (house default). */
     private static final double SKILLED_YEARS = 1;
     private static final int SKILLED = 3;
@@ -32,6 +32,11 @@ public final class Selector {
     private final Searches searches = new Searches();
 
     public Selection select(SetUps setUps) {
+        var best = best(setUps);
+        return new Selection(best.setUps(), best.exercises(), best.days(), best.stages(), best.leftOut(), Shortfalls.of(setUps, best, this::best));
+    }
+
+    private Selection best(SetUps setUps) {
         var spec = setUps.assessed().spec();
         var stages = Stages.of(spec.schedule());
         var frame = frame(setUps, stages);
@@ -56,7 +61,7 @@ public final class Selector {
         var chosen = new Selection.Chosen(1, id, setUps.usable().get(id), 1, stages.weeks(), item.least(), instead(setUps, item),
                 List.of());
         return new Selection(setUps, List.of(chosen), List.of(new Selection.Day(setUps.assessed().spec().schedule().days().getFirst(),
-                List.of(1))), stages.blocks(), Map.of());
+                List.of(1))), stages.blocks(), Map.of(), List.of());
     }
 
     /** The exercises found, and how they are spread over the days of the frame they were found in. */
@@ -140,7 +145,7 @@ public final class Selector {
                     .filter(c -> duties.get(order.get(c.number() - 1)).in(session)).map(Selection.Chosen::number).toList()));
         }
         return new Selection(setUps, List.copyOf(chosen), List.copyOf(days), stages.blocks(),
-                leftOut(setUps, new WhyNot(week.frame(), scale, week.found()), items, barred, order));
+                leftOut(setUps, new WhyNot(week.frame(), scale, week.found()), items, barred, order), List.of());
     }
 
     /** In catalogue order. */

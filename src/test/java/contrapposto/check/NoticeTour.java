@@ -92,8 +92,10 @@ final class NoticeTour {
         run("mail-server", "the mail server cannot be reached, trusted or logged in to", "check host, port, password and certificate; nothing was sent twice");
         run("no-card", "`exercises ID --pdf` finds no set-up of this exercise for the person", "the message says what is in the way; name another spec with `--for`");
         run("next-withheld", "`next` is given a spec whose program screening withholds", "give the clearance in the spec first");
+        run("nothing-to-do", "restrictions, limits, equipment and minutes together leave not one exercise", "change one of the constraints the message names; `contrapposto explain` says for each exercise what keeps it out");
         run("pdf-boxes", "a returned PDF has more than 40,000 boxes", "send the handout as it came, or write the log as CSV or YAML");
         run("pdf-slow", "reading a returned PDF takes more than 20 seconds", "send the handout as it came, or write the log as CSV or YAML");
+        run("plan-falls-short", "an exercise asked for is not in the plan, or a day of some weeks has none; the message names each constraint whose change alone would mend it", "change one of the constraints named, or take the exercise out of `choose.include`");
         run("program-fault", "the tool itself failed; the other clients are still done", "tell us, with the spec; your file is not at fault");
         run("safety-panel-missing", "a practice's template leaves the safety box out", "put `<safety>` back; its words may be your own");
         run("same-files", "two specs of one run would write the same files", "give one of them another code or file name");

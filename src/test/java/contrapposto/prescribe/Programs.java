@@ -65,7 +65,7 @@ final class Programs {
         var numbers = chosen.stream().map(Chosen::number).toList();
         return new Selection(new SetUps(assessed, CATALOGUE, Map.of(), Map.of(), Map.of()), chosen,
                 List.of(new Selection.Day(DayOfWeek.MONDAY, numbers), new Selection.Day(DayOfWeek.THURSDAY, numbers)),
-                List.of(new Selection.StageWeeks(Stage.STANDING, 1, weeks)), Map.of());
+                List.of(new Selection.StageWeeks(Stage.STANDING, 1, weeks)), Map.of(), List.of());
     }
 
     private static Sided<SolvedSetUp> sides(Family family, Assessed assessed) {

@@ -35,7 +35,7 @@ class SolvedLoadsTest {
     private static Selection selection(SetUps setUps) {
         return new Selection(setUps, List.of(new Chosen(1, "split-squat", setUps.usable().get("split-squat"), 1, 8, 2, "", List.of())),
                 List.of(new Selection.Day(DayOfWeek.MONDAY, List.of(1))),
-                List.of(new Selection.StageWeeks(Stage.STANDING, 1, 8)), Map.of());
+                List.of(new Selection.StageWeeks(Stage.STANDING, 1, 8)), Map.of(), List.of());
     }
 
     private static Plan.SidePlan side(Plan plan, Side side) {

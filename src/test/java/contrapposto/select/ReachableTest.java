@@ -18,13 +18,13 @@ import org.junit.jupiter.api.Test;
 
 /**
  * No family of the catalogue is there for show: for each there is a client whose plan holds it because it serves best. Nothing
- * is asked for by name. Four families come in only where the coach has left out what is much like them.
+ * is asked for by name. Three families come in only where the coach has left out what is much like them.
  */
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
 class ReachableTest {
     /** Few clients whose plans hold nearly all families between them, found by trying 700; others are tried where these fall short. */
-    private static final List<Integer> CLIENTS = List.of(0, 128, 358, 114, 218, 1, 68, 352, 405, 3, 44, 159, 220, 272, 11, 13, 83, 87,
-            124, 155, 244, 248, 309, 674);
+    private static final List<Integer> CLIENTS = List.of(0, 12, 21, 40, 117, 664, 652, 691, 55, 394, 91, 97, 116, 131, 7, 16, 33, 67, 140,
+            274, 428);
     private static final int TRIED_AT_MOST = 200;
 
     /** Family → a client who gets it once these are left out. */
@@ -33,8 +33,7 @@ class ReachableTest {
     private static final Map<String, Without> BEHIND_ITS_LIKE = Map.of(
             "two-weight-squat", new Without(0, Set.of("goblet-squat", "lunge-turn", "one-leg-squat", "staggered-squat", "walking-lunge", "wide-squat")),
             "step-down", new Without(0, Set.of("goblet-squat", "lunge-turn", "one-leg-squat", "staggered-squat", "walking-lunge", "wide-squat")),
-            "low-to-high-press", new Without(2, Set.of("high-to-low-press", "one-arm-overhead-press")),
-            "two-weight-carry", new Without(8, Set.of("chest-carry", "suitcase-carry")));
+            "two-weight-carry", new Without(21, Set.of("chest-carry", "suitcase-carry")));
 
     @Test
     void every_family_is_chosen_for_some_client() {
