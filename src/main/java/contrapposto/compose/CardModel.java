@@ -24,11 +24,13 @@ import java.util.Set;
  * @param halves  left, right or both → what that half says
  * @param single  the side of a one-sided exercise
  * @param instead what the other side of a one-sided exercise gets; empty when nothing answers it
- * @param swap    what to take when it hurts or the place is taken
+ * @param taken   what to do when its things are in use; empty when it needs none
+ * @param hurts   what to do when it hurts; empty when it is then left out
  * @param turned  whether doing it on the other side would turn the client the way they already turn
  */
 record CardModel(String id, String number, String name, String kind, String rest, String tempo, Optional<Weeks> from,
-                 Map<String, HalfModel> halves, Optional<String> single, Optional<NamedExercise> instead, Optional<NamedExercise> swap,
+                 Map<String, HalfModel> halves, Optional<String> single, Optional<NamedExercise> instead, Optional<NamedExercise> taken,
+                 Optional<NamedExercise> hurts,
                  List<FamilyWords.Mistake> mistakes, List<String> easier, List<String> harder, List<String> cautions,
                  Optional<String> ownWords, boolean turned) {
     record Weeks(String first, String last) { }
@@ -72,7 +74,7 @@ record CardModel(String id, String number, String name, String kind, String rest
                         Integer.toString(sample.doses().getLast().week()))),
                 halves, sides instanceof Sided.Only<Plan.SidePlan> only ? Optional.of(only.side().word()) : Optional.empty(),
                 counterpart(words, exercise).map(e -> named(words, e.id())),
-                exercise.insteadId().isEmpty() ? Optional.empty() : Optional.of(named(words, exercise.insteadId())),
+                exercise.instead().taken().map(id -> named(words, id)), exercise.instead().hurts().map(id -> named(words, id)),
                 told.mistakes().stream().map(m -> new FamilyWords.Mistake(words.filled(m.what(), sample.solved()),
                         words.filled(m.fix(), sample.solved()))).toList(),
                 links(words, family.easier(), told.easier(), sample.solved()), links(words, family.harder(), told.harder(), sample.solved()),

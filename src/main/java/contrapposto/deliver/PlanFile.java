@@ -126,9 +126,8 @@ public final class PlanFile {
         tree.put("name", catalogue.words(language(), exercise.id()).name());
         tree.put("stage", catalogue.family(exercise.id()).orElseThrow().stage().word());
         tree.put("sides", sides(exercise.sides()));
-        if (!exercise.insteadId().isEmpty()) {
-            tree.put("instead", exercise.insteadId());
-        }
+        exercise.instead().hurts().ifPresent(id -> tree.put("instead", id));
+        exercise.instead().taken().ifPresent(id -> tree.put("instead-if-taken", id));
         tree.put("reasons", reasons(exercise.reasons()));
         return tree;
     }

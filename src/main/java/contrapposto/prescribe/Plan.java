@@ -8,6 +8,7 @@ import contrapposto.catalogue.Stage;
 import contrapposto.check.CheckedSpec;
 import contrapposto.quantity.Side;
 import contrapposto.quantity.Sided;
+import contrapposto.select.Instead;
 import contrapposto.setup.SolvedSetUp;
 import contrapposto.wording.Said;
 import java.time.DayOfWeek;
@@ -58,9 +59,14 @@ public record Plan(Assessed assessed, Catalogue catalogue, Side firstSide, Local
     /**
      * One exercise of the plan, the same on every day it is done.
      *
-     * @param insteadId family id to take instead, or empty
+     * @param instead what to do on a day when its things are taken or it hurts
      */
-    public record Exercise(int number, String id, Sided<SidePlan> sides, String insteadId, List<Reason> reasons) { }
+    public record Exercise(int number, String id, Sided<SidePlan> sides, Instead instead, List<Reason> reasons) {
+        /** The exercise to take in its place when it hurts; a family id. */
+        public Optional<String> ifItHurts() {
+            return instead.hurts();
+        }
+    }
 
     /**
      * @param solved   set-up with poses solved for the week-1 load

@@ -120,7 +120,7 @@ public final class Prescriber {
                     .toList();
             boolean both = chosen.sides() instanceof Sided.Whole<SolvedSetUp>;
             return new Exercise(chosen.number(), chosen.id(), chosen.sides().map(solved -> writer.write(solved, own,
-                    week -> shares.sets(chosen, week), both)), chosen.insteadId(), chosen.reasons());
+                    week -> shares.sets(chosen, week), both)), chosen.instead(), chosen.reasons());
         }
 
         private List<Reason> reasons(Fit fit, List<Day> days) {

@@ -116,7 +116,7 @@ public final class Reviewer {
         var next = now.map(known -> next(known, before, why));
         return new SideReview(asked.exercise().id(), asked.side(), history.done(), history.askedSessions(), before.map(Reviewer::estimate),
                 now.map(Reviewer::estimate), next.map(Reviewer::estimate), history.heaviest(), history.worstPain(), why,
-                why == Why.PAIN_TWICE && !asked.exercise().insteadId().isEmpty() ? Optional.of(asked.exercise().insteadId()) : Optional.empty());
+                why == Why.PAIN_TWICE ? asked.exercise().ifItHurts() : Optional.empty());
     }
 
     private Optional<State> before(Asked asked) {

@@ -40,6 +40,12 @@ record Item(int place, String id, Stage stage, CapacityGroup group, Window windo
         }
     }
 
+    /** The same in the weeks of another, and wanted as much as that one. */
+    Item inPlaceOf(Item other) {
+        return new Item(place, id, stage, group, other.window, left, right, phased, ribs, turning, loaded, light, twoSided, hard, things, fetchSeconds,
+                setSeconds, least, most, other.pinned);
+    }
+
     Map<Muscle, Integer> on(Side side) {
         return side == Side.LEFT ? left : right;
     }

@@ -33,10 +33,10 @@ public record Selection(SetUps setUps, List<Chosen> exercises, List<Day> days, L
      * @param firstWeek of the plan in which it is done, from 1
      * @param lastWeek  the last such week, included
      * @param sets per side and session at the start
-     * @param insteadId the best replacement if it hurts or the place is taken: a family id in or out of the plan, or empty
+     * @param instead what to do on a day when its things are taken or it hurts
      */
     public record Chosen(int number, String id, Sided<SolvedSetUp> sides, int firstWeek, int lastWeek, int sets,
-                         String insteadId, List<Reason> reasons) { }
+                         Instead instead, List<Reason> reasons) { }
 
     /** @param numbers of the exercises of all weeks, in training order; a week does those whose weeks hold it */
     public record Day(DayOfWeek day, List<Integer> numbers) { }

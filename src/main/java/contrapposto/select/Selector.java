@@ -56,12 +56,21 @@ public final class Selector {
      */
     public static Selection alone(SetUps setUps, String id) {
         var stages = Stages.of(setUps.assessed().spec().schedule());
-        var item = new Items(setUps, stages).all().stream().filter(i -> i.id().equals(id)).findFirst()
+        var items = new Items(setUps, stages).all();
+        var item = items.stream().filter(i -> i.id().equals(id)).findFirst()
                 .orElseThrow(() -> new IllegalArgumentException("Nothing is set up for (" + id + ")."));
-        var chosen = new Selection.Chosen(1, id, setUps.usable().get(id), 1, stages.weeks(), item.least(), instead(setUps, item),
-                List.of());
+        var chosen = new Selection.Chosen(1, id, setUps.usable().get(id), 1, stages.weeks(), item.least(),
+                standIns(setUps, frame(setUps, stages), found(setUps, stages, item), items).of(item), List.of());
         return new Selection(setUps, List.of(chosen), List.of(new Selection.Day(setUps.assessed().spec().schedule().days().getFirst(),
                 List.of(1))), stages.blocks(), Map.of(), List.of());
+    }
+
+    private static StandIns standIns(SetUps setUps, Frame frame, Search.Found found, List<Item> free) {
+        return new StandIns(setUps, frame, Scale.of(setUps.assessed().spec().aims()), found, free);
+    }
+
+    private static Search.Found found(SetUps setUps, Stages stages, Item item) {
+        return Search.best(frame(setUps, stages), Scale.of(setUps.assessed().spec().aims()), List.of(item));
     }
 
     /** The exercises found, and how they are spread over the days of the frame they were found in. */
@@ -131,11 +140,12 @@ public final class Selector {
         var duties = week.duties();
         var frame = frame(setUps, stages);
         var sets = Sets.fill(frame, order, duties);
+        var standIns = standIns(setUps, week.frame(), week.found(), items.stream().filter(i -> !barred.containsKey(i.id())).toList());
         var chosen = new ArrayList<Selection.Chosen>();
         for (var item : order) {
             chosen.add(new Selection.Chosen(chosen.size() + 1, item.id(), setUps.usable().get(item.id()),
-                    item.window().first(), item.window().last(), sets.get(item), instead(setUps, item),
-                    new WhyThis(setUps, stages).of(item)));
+                    item.window().first(), item.window().last(), sets.get(item), standIns.of(item),
+                    Reason.all(new WhyThis(setUps, stages).of(item), standIns.reasons(item))));
         }
         var turns = frame.turns();
         var days = new ArrayList<Selection.Day>();
@@ -166,17 +176,5 @@ public final class Selector {
 
     private static Family family(SetUps setUps, Item item) {
         return setUps.usable().get(item.id()).values().getFirst().family();
-    }
-
-    /** The family's own stand-in if the client can do it, else another of the same kind, else none. */
-    private static String instead(SetUps setUps, Item item) {
-        var family = family(setUps, item);
-        var excluded = setUps.assessed().spec().choices().exclude();
-        if (setUps.usable().containsKey(family.instead()) && !excluded.contains(family.instead())) {
-            return family.instead();
-        }
-        return setUps.usable().values().stream().map(s -> s.values().getFirst().family())
-                .filter(f -> f.group() == family.group() && !f.id().equals(family.id()) && !excluded.contains(f.id()))
-                .map(Family::id).findFirst().orElse("");
     }
 }

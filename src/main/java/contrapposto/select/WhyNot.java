@@ -34,8 +34,8 @@ final class WhyNot {
                 best = other;
             }
         }
-        return best.map(other -> Reason.of("not-chosen", other.without().map(w -> Said.of("not-chosen/in-place").exercise("exercise", w.id()))
-                        .orElse(Said.of("not-chosen/added")).word("goal", "goal-" + scale.decides(other.amounts(), found.amounts()).word()), Source.SOLVED))
+        return best.map(other -> Reason.of("not-chosen", StandIns.goal(scale, found.amounts(), other.amounts(), other.without().map(w -> Said.of("not-chosen/in-place").exercise("exercise", w.id()))
+                        .orElse(Said.of("not-chosen/added"))), Source.SOLVED))
                 .orElse(Reason.of("not-chosen", Said.of("not-chosen/no-room"), Source.SOLVED));
     }
 

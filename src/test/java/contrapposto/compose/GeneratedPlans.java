@@ -11,6 +11,7 @@ import contrapposto.prescribe.Plan;
 import contrapposto.quantity.Side;
 import contrapposto.quantity.Sided;
 import contrapposto.quantity.UnitSystem;
+import contrapposto.select.Instead;
 import contrapposto.setup.SolvedSetUp;
 import contrapposto.sketch.Posed;
 import java.time.DayOfWeek;
@@ -55,7 +56,7 @@ public final class GeneratedPlans {
             var family = families.get(i);
             int first = random.nextInt(3) > 0 ? 1 : 1 + random.nextInt(count);
             exercises.add(new Plan.Exercise(i + 1, family.id(), like.sides().map(side -> side(side, family, first, count, random)),
-                    families.get(many).id(), like.reasons()));
+                    Instead.of(families.get(many).id()), like.reasons()));
         }
         var all = IntStream.rangeClosed(1, many).boxed().toList();
         int days = 1 + random.nextInt(6);

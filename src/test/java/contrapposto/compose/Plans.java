@@ -30,6 +30,7 @@ import contrapposto.quantity.Length;
 import contrapposto.quantity.Sex;
 import contrapposto.quantity.Side;
 import contrapposto.quantity.Sided;
+import contrapposto.select.Instead;
 import contrapposto.setup.SetUp;
 import contrapposto.setup.SolvedSetUp;
 import contrapposto.wording.Said;
@@ -71,10 +72,10 @@ public final class Plans {
                 Stage.STANDING)).toList();
         var exercises = List.of(
                 new Plan.Exercise(1, "split-squat", new Sided.Each<>(side(Side.LEFT, Role.LANDING, 0.15, 0, 8), side(Side.RIGHT, Role.DRIVE, 0, 0.30, 10)),
-                        "step-up", List.of(Reason.of("stage", Said.of("stage/ends").count("week", 4), Source.PRACTICE))),
-                new Plan.Exercise(2, "high-to-low-press", new Sided.Only<>(Side.RIGHT, press()), "triceps-extension", List.of()),
-                new Plan.Exercise(3, "supported-curl", new Sided.Only<>(Side.LEFT, curl()), "one-arm-row", List.of()),
-                new Plan.Exercise(4, "goblet-squat", new Sided.Whole<>(squat()), "box-bridge", List.of()));
+                        Instead.of("step-up"), List.of(Reason.of("stage", Said.of("stage/ends").count("week", 4), Source.PRACTICE))),
+                new Plan.Exercise(2, "high-to-low-press", new Sided.Only<>(Side.RIGHT, press()), Instead.of("triceps-extension"), List.of()),
+                new Plan.Exercise(3, "supported-curl", new Sided.Only<>(Side.LEFT, curl()), Instead.of("one-arm-row"), List.of()),
+                new Plan.Exercise(4, "goblet-squat", new Sided.Whole<>(squat()), Instead.of("box-bridge"), List.of()));
         var minutes = Collections.nCopies(WEEKS, 48);
         var days = List.of(new Plan.Day(DayOfWeek.MONDAY, minutes, List.of(1, 2, 4), List.of(
                         new Plan.Ramp(1, 8, 0, new Sided.Whole<>(OptionalDouble.empty())),

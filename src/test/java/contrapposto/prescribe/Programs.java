@@ -16,6 +16,7 @@ import contrapposto.quantity.Length;
 import contrapposto.quantity.Mass;
 import contrapposto.quantity.Side;
 import contrapposto.quantity.Sided;
+import contrapposto.select.Instead;
 import contrapposto.select.Selection;
 import contrapposto.select.Selection.Chosen;
 import contrapposto.setup.SetUp;
@@ -60,7 +61,7 @@ final class Programs {
         for (var id : ids) {
             var family = CATALOGUE.family(id).orElseThrow();
             chosen.add(new Chosen(chosen.size() + 1, id, sides(family, assessed), 1, weeks, family.dose().sets(),
-                    family.instead(), List.of()));
+                    Instead.of(family.instead()), List.of()));
         }
         var numbers = chosen.stream().map(Chosen::number).toList();
         return new Selection(new SetUps(assessed, CATALOGUE, Map.of(), Map.of(), Map.of()), chosen,

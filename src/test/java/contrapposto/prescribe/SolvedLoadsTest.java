@@ -9,6 +9,7 @@ import contrapposto.catalogue.Catalogue;
 import contrapposto.catalogue.Stage;
 import contrapposto.check.CheckedSpec.Turned;
 import contrapposto.quantity.Side;
+import contrapposto.select.Instead;
 import contrapposto.select.Selection;
 import contrapposto.select.Selection.Chosen;
 import contrapposto.setup.SetUpChooser;
@@ -33,7 +34,7 @@ class SolvedLoadsTest {
     }
 
     private static Selection selection(SetUps setUps) {
-        return new Selection(setUps, List.of(new Chosen(1, "split-squat", setUps.usable().get("split-squat"), 1, 8, 2, "", List.of())),
+        return new Selection(setUps, List.of(new Chosen(1, "split-squat", setUps.usable().get("split-squat"), 1, 8, 2, Instead.NONE, List.of())),
                 List.of(new Selection.Day(DayOfWeek.MONDAY, List.of(1))),
                 List.of(new Selection.StageWeeks(Stage.STANDING, 1, 8)), Map.of(), List.of());
     }

@@ -1,0 +1,160 @@
+package contrapposto.select;
+
+import contrapposto.assess.Reason;
+import contrapposto.assess.Reason.Source;
+import contrapposto.catalogue.Family;
+import contrapposto.catalogue.RestrictionTag;
+import contrapposto.quantity.Sided;
+import contrapposto.setup.SetUps;
+import contrapposto.setup.SolvedSetUp;
+import contrapposto.wording.Said;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.Predicate;
+import java.util.function.UnaryOperator;
+
+/**
+ * What would best stand in for an exercise of the plan, by the score that the plan was chosen by: every exercise that is not in
+ * the plan and trains one of the same muscles on the same sides takes its place, in its weeks, and the plan is scored again.
+ */
+final class StandIns {
+    /** Steps down the links to easier families that still count as a step of this one. */
+    private static final int STEPS = 3;
+    /** Always at hand, so never taken. */
+    private static final Set<String> AT_HAND = Set.of("mat", "wall", "support");
+
+    private final SetUps setUps;
+    private final Frame frame;
+    private final Scale scale;
+    private final Search.Found found;
+    private final List<Item> free;
+
+    /** @param free exercises that no hard rule keeps out of a plan */
+    StandIns(SetUps setUps, Frame frame, Scale scale, Search.Found found, List<Item> free) {
+        this.setUps = setUps;
+        this.frame = frame;
+        this.scale = scale;
+        this.found = found;
+        this.free = free;
+    }
+
+    /** A plan with another exercise in the place of one. */
+    private record Other(Item item, long[] amounts) { }
+
+    Instead of(Item item) {
+        return new Instead(taken(item).map(other -> other.item().id()), hurts(item).map(other -> other.item().id()));
+    }
+
+    /** What the plan would lose, for the coach: without the exercise, and with what stands in for it. */
+    List<Reason> reasons(Item item) {
+        var reasons = new ArrayList<Reason>();
+        if (!item.pinned()) {
+            best(item, other -> other, other -> true).ifPresent(other -> reasons.add(Reason.of("earns", loss(Said.of("earns"), other), Source.SOLVED)));
+        }
+        taken(item).ifPresent(other -> reasons.add(Reason.of("instead", loss(Said.of("instead/taken"), other), Source.SOLVED)));
+        hurts(item).ifPresent(other -> reasons.add(Reason.of("instead", loss(Said.of("instead/hurts"), other)
+                .word("how", spares(item, other.item()) ? "spares" : "easier"), Source.SOLVED)));
+        return List.copyOf(reasons);
+    }
+
+    private Said loss(Said said, Other other) {
+        return goal(scale, found.amounts(), other.amounts(), said.exercise("exercise", other.item().id()));
+    }
+
+    /** With the first goal on which two plans differ, and how much each scores on it. */
+    static Said goal(Scale scale, long[] now, long[] then, Said said) {
+        var goal = scale.decides(then, now);
+        return said.word("goal", "goal-" + goal.word()).count("now", now[goal.ordinal()]).count("then", then[goal.ordinal()]);
+    }
+
+    private Optional<Other> taken(Item item) {
+        var needs = needs(item);
+        return needs.isEmpty() ? Optional.empty() : best(item, other -> other.inPlaceOf(item), other -> needs(other).stream().noneMatch(needs::contains));
+    }
+
+    private Optional<Other> hurts(Item item) {
+        var easier = easier(family(item));
+        return best(item, other -> other.inPlaceOf(item), other -> spares(item, other) || easier.contains(other.id()));
+    }
+
+    /** @param as how the other would stand in the plan */
+    private Optional<Other> best(Item item, UnaryOperator<Item> as, Predicate<Item> fits) {
+        Optional<Other> best = Optional.empty();
+        for (var other : free) {
+            if (!found.chosen().contains(other) && serves(item, other) && fits.test(other)) {
+                var amounts = with(item, as.apply(other));
+                if (amounts.isPresent() && (best.isEmpty() || scale.score(amounts.get()) > scale.score(best.get().amounts()))) {
+                    best = Optional.of(new Other(other, amounts.get()));
+                }
+            }
+        }
+        return best;
+    }
+
+    private Optional<long[]> with(Item item, Item other) {
+        var items = new ArrayList<>(found.chosen().stream().filter(kept -> !kept.equals(item)).toList());
+        var tally = new Tally(frame, with(items, other));
+        for (int i = 0; i < items.size(); i++) {
+            tally.add(i);
+        }
+        if (!tally.admits(items.size())) {
+            return Optional.empty();
+        }
+        tally.add(items.size());
+        return Optional.of(tally.amounts());
+    }
+
+    private static List<Item> with(List<Item> items, Item other) {
+        var all = new ArrayList<>(items);
+        all.add(other);
+        return all;
+    }
+
+    /** Whether it works on all the sides of the other and on one of its muscles, and belongs to no later stage. */
+    private boolean serves(Item item, Item other) {
+        var sides = sides(item).sides();
+        return other.stage().compareTo(item.stage()) <= 0 && sides(other).sides().containsAll(sides) && sides.stream().anyMatch(side -> item.on(side).entrySet().stream()
+                .anyMatch(use -> use.getValue() >= 2 && other.on(side).containsKey(use.getKey())));
+    }
+
+    private boolean spares(Item item, Item other) {
+        var joints = joints(family(item));
+        return joints(family(other)).stream().noneMatch(joints::contains);
+    }
+
+    private static Set<RestrictionTag> joints(Family family) {
+        var joints = EnumSet.noneOf(RestrictionTag.class);
+        family.tags().forEach(tag -> RestrictionTag.of(tag).filter(known -> known.compareTo(RestrictionTag.NECK) >= 0).ifPresent(joints::add));
+        return joints;
+    }
+
+    /** Ids of families that links to the easier lead to, its own left out. */
+    private Set<String> easier(Family family) {
+        var found = new TreeSet<String>();
+        var last = List.of(family);
+        for (int step = 0; step < STEPS; step++) {
+            last = last.stream().flatMap(f -> f.easier().stream()).map(Family.Link::family).filter(id -> !id.equals(family.id()) && found.add(id))
+                    .flatMap(id -> setUps.catalogue().family(id).stream()).toList();
+        }
+        return found;
+    }
+
+    private Set<String> needs(Item item) {
+        var needs = new TreeSet<>(item.things());
+        needs.addAll(family(item).levers().needs());
+        needs.removeAll(AT_HAND);
+        return needs;
+    }
+
+    private Family family(Item item) {
+        return sides(item).values().getFirst().family();
+    }
+
+    private Sided<SolvedSetUp> sides(Item item) {
+        return setUps.usable().get(item.id());
+    }
+}
