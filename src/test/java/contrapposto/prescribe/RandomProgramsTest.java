@@ -177,7 +177,7 @@ class RandomProgramsTest {
     private static Plan with(Plan plan, int week, UnaryOperator<Dose> change) {
         var exercises = plan.exercises().stream().map(exercise -> !exercise.id().equals("split-squat") ? exercise : new Exercise(exercise.number(), exercise.id(),
                 exercise.sides().map(side -> new SidePlan(side.solved(), side.loadUsed(), side.capacity(), IntStream.range(0, side.doses().size())
-                .mapToObj(i -> i == week ? change.apply(side.doses().get(i)) : side.doses().get(i)).toList(), side.reasons())), exercise.insteadId(), exercise.reasons())).toList();
+                .mapToObj(i -> i == week ? change.apply(side.doses().get(i)) : side.doses().get(i)).toList(), side.reasons())), exercise.instead(), exercise.reasons())).toList();
         return new Plan(plan.assessed(), plan.catalogue(), plan.firstSide(), plan.expires(), plan.weeks(), exercises, plan.days(), plan.volume(), plan.leftOut(),
                 plan.reasons(), plan.warnings());
     }
