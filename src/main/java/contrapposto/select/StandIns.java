@@ -2,6 +2,7 @@ package contrapposto.select;
 
 import contrapposto.assess.Reason;
 import contrapposto.assess.Reason.Source;
+import contrapposto.catalogue.CapacityGroup;
 import contrapposto.catalogue.Family;
 import contrapposto.catalogue.RestrictionTag;
 import contrapposto.quantity.Sided;
@@ -15,11 +16,13 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Predicate;
+import java.util.function.ToIntFunction;
 import java.util.function.UnaryOperator;
 
 /**
- * What would best stand in for an exercise of the plan, by the score that the plan was chosen by: every exercise that is not in
- * the plan and trains one of the same muscles on the same sides takes its place, in its weeks, and the plan is scored again.
+ * What would best stand in for an exercise of the plan: the nearest in kind, and of equals the best by the score that the plan was
+ * chosen by. Every exercise that is not in the plan and trains one of the same muscles on the same sides takes its place, in its
+ * weeks, and the plan is scored again.
  */
 final class StandIns {
     /** Steps down the links to easier families that still count as a step of this one. */
@@ -53,7 +56,7 @@ final class StandIns {
     List<Reason> reasons(Item item) {
         var reasons = new ArrayList<Reason>();
         if (!item.pinned()) {
-            best(item, other -> other, other -> true).ifPresent(other -> reasons.add(Reason.of("earns", loss(Said.of("earns"), other), Source.SOLVED)));
+            best(item, other -> other, other -> true, other -> 0).ifPresent(other -> reasons.add(Reason.of("earns", loss(Said.of("earns"), other), Source.SOLVED)));
         }
         taken(item).ifPresent(other -> reasons.add(Reason.of("instead", loss(Said.of("instead/taken"), other), Source.SOLVED)));
         hurts(item).ifPresent(other -> reasons.add(Reason.of("instead", loss(Said.of("instead/hurts"), other)
@@ -73,26 +76,41 @@ final class StandIns {
 
     private Optional<Other> taken(Item item) {
         var needs = needs(item);
-        return needs.isEmpty() ? Optional.empty() : best(item, other -> other.inPlaceOf(item), other -> needs(other).stream().noneMatch(needs::contains));
+        return needs.isEmpty() ? Optional.empty() : best(item, other -> other.inPlaceOf(item), other -> needs(other).stream().noneMatch(needs::contains),
+                other -> kinship(item, other));
     }
 
     private Optional<Other> hurts(Item item) {
         var easier = easier(family(item));
-        return best(item, other -> other.inPlaceOf(item), other -> spares(item, other) || easier.contains(other.id()));
+        return best(item, other -> other.inPlaceOf(item), other -> spares(item, other) || easier.contains(other.id()),
+                other -> kinship(item, other));
     }
 
-    /** @param as how the other would stand in the plan */
-    private Optional<Other> best(Item item, UnaryOperator<Item> as, Predicate<Item> fits) {
+    /** How near in kind, the higher the nearer: the same movement under load, else the same place, on the feet or below. */
+    private static int kinship(Item item, Item other) {
+        return item.group() == other.group() && item.group() != CapacityGroup.NONE ? 2 : item.onFeet() == other.onFeet() ? 1 : 0;
+    }
+
+    /**
+     * @param as   how the other would stand in the plan
+     * @param rank goes before the score
+     */
+    private Optional<Other> best(Item item, UnaryOperator<Item> as, Predicate<Item> fits, ToIntFunction<Item> rank) {
         Optional<Other> best = Optional.empty();
         for (var other : free) {
             if (!found.chosen().contains(other) && serves(item, other) && fits.test(other)) {
                 var amounts = with(item, as.apply(other));
-                if (amounts.isPresent() && (best.isEmpty() || scale.score(amounts.get()) > scale.score(best.get().amounts()))) {
+                if (amounts.isPresent() && (best.isEmpty() || beats(new Other(other, amounts.get()), best.get(), rank))) {
                     best = Optional.of(new Other(other, amounts.get()));
                 }
             }
         }
         return best;
+    }
+
+    private boolean beats(Other one, Other best, ToIntFunction<Item> rank) {
+        int nearer = Integer.compare(rank.applyAsInt(one.item()), rank.applyAsInt(best.item()));
+        return nearer > 0 || nearer == 0 && scale.score(one.amounts()) > scale.score(best.amounts());
     }
 
     private Optional<long[]> with(Item item, Item other) {

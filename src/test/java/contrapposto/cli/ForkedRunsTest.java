@@ -31,21 +31,9 @@ class ForkedRunsTest {
     @TempDir
     Path here;
 
-    /** Clients who are held back by chest pain, so that nothing has to be solved. */
     @BeforeEach
     void write() throws IOException {
-        Files.writeString(here.resolve("base.yaml"), """
-                format: 1
-                client: {name: Invented Example, height: 171 cm, mass: 64 kg}
-                assessment: {date: 2026-03-02, pelvis: {turned: right, degree: clear}}
-                screening: {chest-pain: yes}
-                schedule: {start: 2026-03-09, weeks: 2, days: [mon], minutes: 30}
-                """);
-        var rows = new StringBuilder("spec,client.code,client.height\n");
-        for (int i = 1; i <= ROWS; i++) {
-            rows.append("base.yaml,C-").append(i).append(",170 cm\n");
-        }
-        Files.writeString(here.resolve("all.csv"), rows);
+        HeldRoster.write(here, ROWS);
     }
 
     @Test

@@ -38,18 +38,7 @@ class HardRunsTest {
     @BeforeEach
     void write() throws IOException {
         terminal = new Terminal(here);
-        Files.writeString(here.resolve("base.yaml"), """
-                format: 1
-                client: {name: Invented Example, height: 171 cm, mass: 64 kg}
-                assessment: {date: 2026-03-02, pelvis: {turned: right, degree: clear}}
-                screening: {chest-pain: yes}
-                schedule: {start: 2026-03-09, weeks: 2, days: [mon], minutes: 30}
-                """);
-        var rows = new StringBuilder("spec,client.code\n");
-        for (int i = 1; i <= ROWS; i++) {
-            rows.append("base.yaml,C-").append(i).append('\n');
-        }
-        Files.writeString(here.resolve("all.csv"), rows);
+        HeldRoster.write(here, ROWS);
     }
 
     /** On a disk in memory that really runs out: first with something in the way, then without. */
