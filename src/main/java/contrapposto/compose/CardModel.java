@@ -14,6 +14,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * One exercise card as finished words.
@@ -99,7 +100,10 @@ record CardModel(String id, String number, String name, String kind, String rest
         return links.stream().flatMap(l -> Optional.ofNullable(told.get(l.change())).stream()).map(t -> words.filled(t, solved)).toList();
     }
 
-    /** The exercise for the other side alone that shares most with a one-sided one: its limb, then its nearest number. */
+    /**
+     * What the other side does in place of a one-sided exercise: one for that side alone, with the same limb, in every week
+     * of this one; of several the one with the nearest number.
+     */
     private static Optional<Plan.Exercise> counterpart(PlanWords words, Plan.Exercise exercise) {
         if (!(exercise.sides() instanceof Sided.Only<Plan.SidePlan> own)) {
             return Optional.empty();
@@ -107,7 +111,12 @@ record CardModel(String id, String number, String name, String kind, String rest
         return words.plan().exercises().stream()
                 .filter(e -> e.sides() instanceof Sided.Only<Plan.SidePlan> only && only.side() != own.side())
                 .filter(e -> words.family(e.id()).works() == words.family(exercise.id()).works())
+                .filter(e -> weeks(e).containsAll(weeks(exercise)))
                 .min(java.util.Comparator.comparingInt(e -> Math.abs(e.number() - exercise.number())));
+    }
+
+    private static Set<Integer> weeks(Plan.Exercise exercise) {
+        return exercise.sides().values().stream().flatMap(s -> s.doses().stream()).map(Plan.Dose::week).collect(Collectors.toSet());
     }
 
     private static HalfModel half(PlanWords words, Plan.Exercise exercise, Side side, Set<String> drawings) {
