@@ -7,7 +7,7 @@ import java.util.Map;
  * What a family says to the client, in one language, for one role. Text may hold the placeholders {@code {side}},
  * {@code {other}} (the working and the other side's word), {@code {hand}} (the hand with the weight) and
  * {@code {front}}, {@code {rear}}; they are filled per side with the stem of its word, the ending follows in the text
- * ({@code {side}en}), so that cues stay right when mirrored.
+ * ({@code {side}en}), so that cues stay right when mirrored. A {@link Clause} is said only where it holds.
  *
  * @param name      of the family
  * @param heading   of the card half, by arrangement key: {@code ahead} (working foot or foot of the working side in

@@ -119,8 +119,13 @@ final class WordsReader {
         return texts;
     }
 
-    /** {@code text}, after its length as printed, its placeholders and its sides have been looked at. */
+    /** {@code text}, after each way of telling it has been looked at: its length as printed, its placeholders, its sides. */
     private String fitting(Fields f, String key, String text, int mostInEnglish) {
+        Clause.ways(text).forEach(told -> toldFits(f, key, told, mostInEnglish));
+        return text;
+    }
+
+    private void toldFits(Fields f, String key, String text, int mostInEnglish) {
         var placeholders = PLACEHOLDER.matcher(text);
         while (placeholders.find()) {
             if (!PLACEHOLDERS.contains(placeholders.group(1))) {
@@ -138,6 +143,5 @@ final class WordsReader {
             f.problem("words-too-long", f.at(key), "`" + text + "` prints " + printed + " characters, but " + most
                     + " fit", "say it in fewer words");
         }
-        return text;
     }
 }

@@ -8,6 +8,7 @@ import contrapposto.quantity.Side;
 import contrapposto.quantity.Sided;
 import contrapposto.setup.SolvedSetUp;
 import contrapposto.wording.Units;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -76,10 +77,9 @@ record CardModel(String id, String number, String name, String kind, String rest
                 halves, sides instanceof Sided.Only<Plan.SidePlan> only ? Optional.of(only.side().word()) : Optional.empty(),
                 counterpart(words, exercise).map(e -> named(words, e.id())),
                 exercise.instead().taken().map(id -> named(words, id)), exercise.instead().hurts().map(id -> named(words, id)),
-                told.mistakes().stream().map(m -> new FamilyWords.Mistake(words.filled(m.what(), sample.solved()),
-                        words.filled(m.fix(), sample.solved()))).toList(),
+                told.mistakes().stream().map(m -> new FamilyWords.Mistake(words.forAll(m.what(), sides), words.forAll(m.fix(), sides))).toList(),
                 links(words, family.easier(), told.easier(), sample.solved()), links(words, family.harder(), told.harder(), sample.solved()),
-                told.cautions().stream().map(c -> words.filled(c, sample.solved())).toList(),
+                told.cautions().stream().map(c -> words.forAll(c, sides)).filter(c -> !c.isEmpty()).toList(),
                 Optional.ofNullable(words.spec().choices().ownWords().get(exercise.id())),
                 words.plan().assessed().landing().isPresent() && family.turn().toward() != Family.Toward.NONE);
     }
@@ -112,7 +112,7 @@ record CardModel(String id, String number, String name, String kind, String rest
                 .filter(e -> e.sides() instanceof Sided.Only<Plan.SidePlan> only && only.side() != own.side())
                 .filter(e -> words.family(e.id()).works() == words.family(exercise.id()).works())
                 .filter(e -> weeks(e).containsAll(weeks(exercise)))
-                .min(java.util.Comparator.comparingInt(e -> Math.abs(e.number() - exercise.number())));
+                .min(Comparator.comparingInt(e -> Math.abs(e.number() - exercise.number())));
     }
 
     private static Set<Integer> weeks(Plan.Exercise exercise) {

@@ -1,9 +1,11 @@
 package contrapposto.compose;
 
 import contrapposto.assess.Role;
+import contrapposto.catalogue.Clause;
 import contrapposto.catalogue.Family;
 import contrapposto.catalogue.FamilyWords;
 import contrapposto.catalogue.FamilyWords.RoleKey;
+import contrapposto.catalogue.Implement;
 import contrapposto.check.CheckedSpec;
 import contrapposto.prescribe.Plan;
 import contrapposto.quantity.Side;
@@ -19,6 +21,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** A plan with the words and units in which it is told: what every page is made from. */
 record PlanWords(Plan plan, String language, Teller teller) {
@@ -113,18 +116,33 @@ record PlanWords(Plan plan, String language, Teller teller) {
                 .map(text -> filled(text, solved));
     }
 
-    /** {@code text} with its placeholders filled by the sides of the set-up. */
+    /** {@code text} about a whole card, in which what holds of one side holds: only one foot may stand on a box. */
+    String forAll(String text, Sided<Plan.SidePlan> sides) {
+        var setUps = sides.values().stream().map(s -> s.solved().setUp()).toList();
+        return filled(Clause.told(text, Clause.holding(setUps.stream().anyMatch(PlanWords::loaded), setUps.stream().anyMatch(PlanWords::raised))),
+                sides.values().getFirst().solved());
+    }
+
+    /** {@code text} with its clauses told and its placeholders filled by the sides of the set-up. */
     String filled(String text, SolvedSetUp solved) {
         SetUp setUp = solved.setUp();
         Side hand = setUp.loadHand().orElse(solved.side());
         Side front = setUp.frontFoot().orElse(solved.side());
         var sides = Map.of("side", solved.side(), "other", solved.side().other(), "hand", hand, "front", front, "rear", front.other());
-        String made = text;
+        String made = Clause.told(text, Clause.holding(loaded(setUp), raised(setUp)));
         for (var key : List.of("side", "other", "hand", "front", "rear")) {
             String word = teller.book().word("stem-" + sides.get(key).word());
             made = made.replace("{" + key + "}", word).replace("{" + capital(key) + "}", capital(word));
         }
         return made;
+    }
+
+    private static boolean loaded(SetUp setUp) {
+        return setUp.implement() != Implement.BODY_WEIGHT;
+    }
+
+    private static boolean raised(SetUp setUp) {
+        return Stream.of(setUp.frontRaise(), setUp.rearRaise(), setUp.raise()).anyMatch(r -> r.metres() > 0);
     }
 
     static String capital(String word) {

@@ -19,6 +19,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
@@ -200,6 +201,6 @@ class CatalogueTest {
         text.addAll(w.harder().values());
         text.addAll(w.cautions());
         String stem = language.equals("es") ? "derech" : language.equals("de") ? "recht" : "right";
-        return String.join(" ", text.stream().distinct().toList()).replaceAll("\\{[A-Za-z]+}", stem);
+        return text.stream().flatMap(t -> Clause.ways(t).stream()).distinct().collect(Collectors.joining(" ")).replaceAll("\\{[A-Za-z]+}", stem);
     }
 }
