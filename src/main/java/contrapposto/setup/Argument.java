@@ -20,6 +20,8 @@ final class Argument {
     static final Set<String> OF_POSE = Set.of("stance-phase", "load-hand", "same-side-weight", "line-of-pull", "weight-share");
 
     private static final double GRAVITY = 9.81;
+    /** Metres by which two stances must differ for their printed lengths to differ in either system of units. */
+    private static final double SEEN = 0.015;
 
     private final Question q;
     private final Judge judge;
@@ -175,16 +177,31 @@ final class Argument {
     private Said lost(Criterion criterion, Tried best, Tried next) {
         var plain = Said.of("lost-on/" + word(criterion));
         return switch (criterion) {
-            case PHASE -> plain.signedDegrees("next", next.mechanics().shinWorking(), 1).signedDegrees("best", best.mechanics().shinWorking(), 1);
-            case WEIGHT -> plain.percent("next", workingShare(next.mechanics()), 0).percent("best", workingShare(best.mechanics()), 0);
+            case PHASE -> {
+                int places = apart(next.mechanics().shinWorking(), best.mechanics().shinWorking(), 1);
+                yield plain.signedDegrees("next", next.mechanics().shinWorking(), places).signedDegrees("best", best.mechanics().shinWorking(), places);
+            }
+            case WEIGHT -> {
+                int places = apart(100 * workingShare(next.mechanics()), 100 * workingShare(best.mechanics()), 0);
+                yield plain.percent("next", workingShare(next.mechanics()), places).percent("best", workingShare(best.mechanics()), places);
+            }
             case TURN -> next.mechanics().turnMoment() * best.mechanics().turnMoment() < 0
                     ? Said.of("lost-on/turn-other-way").moment("moment", next.mechanics().turnMoment()) : plain;
             case LINE -> plain.degrees("slope", next.mechanics().lineOfPull());
             case THINGS -> plain.count("next", next.setUp().things()).count("best", best.setUp().things());
-            case STEADINESS -> Double.isNaN(best.setUp().stance()) ? plain : Said.of("lost-on/steadiness-stance")
+            case STEADINESS -> !(Math.abs(next.setUp().stance() - best.setUp().stance()) > SEEN) ? plain : Said.of("lost-on/steadiness-stance")
                     .length("next", next.setUp().stance()).length("best", best.setUp().stance());
             case SAFETY, PRESSURE, MUSCLES, LOAD, ORDER -> plain;
         };
+    }
+
+    /** The decimal places, from {@code least} to two more, that tell the two numbers apart on paper: "80 %, not 80 %" tells nothing. */
+    static int apart(double one, double other, int least) {
+        int places = least;
+        while (places < least + 2 && Math.round(one * StrictMath.pow(10, places)) == Math.round(other * StrictMath.pow(10, places))) {
+            places++;
+        }
+        return places;
     }
 
     /** A set-up in a few words. */
