@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import contrapposto.assess.Specs;
 import contrapposto.check.CheckedSpec;
 import contrapposto.check.CheckedSpec.Aim;
+import contrapposto.check.CheckedSpec.Scheme;
 import contrapposto.check.CheckedSpec.Turned;
 import contrapposto.prescribe.Plan.Dose;
 import contrapposto.prescribe.Plan.Exercise;
@@ -42,7 +43,7 @@ class RandomProgramsTest {
         return IntStream.range(0, CLIENTS);
     }
 
-    static Specs client(int number) {
+    private static Specs client(int number) {
         var chance = new Random(new SplittableRandom(7_000 + number).nextLong());
         var tests = new ArrayList<CheckedSpec.Test>();
         for (var side : Side.values()) {
@@ -104,8 +105,29 @@ class RandomProgramsTest {
         assertEquals(List.of(), ProgramLaws.nothingGotLighter(plan(number), Programs.plan(specs.tested(tests.stream().map(test -> heavier(test, more)).toList()))));
     }
 
-    static CheckedSpec.Test heavier(CheckedSpec.Test test, double more) {
+    private static CheckedSpec.Test heavier(CheckedSpec.Test test, double more) {
         return new CheckedSpec.Test(test.exercise(), test.side(), Mass.ofKilograms(test.load().kilograms() * more), test.reps(), test.inReserve(), test.setup(), test.date());
+    }
+
+    /** The laws of every plan, and the one about stronger tests, hold for waves too. */
+    @ParameterizedTest
+    @MethodSource("someClients")
+    void waves_keep_the_laws_of_every_plan(int number) {
+        var specs = client(number);
+        var plan = waved(specs);
+        assertEquals(List.of(), ProgramLaws.loadsExist(plan));
+        assertEquals(List.of(), ProgramLaws.sharesStayInTheBand(plan));
+        assertEquals(List.of(), ProgramLaws.risesKeepTheRule(plan));
+        assertEquals(List.of(), ProgramLaws.nothingGotLighter(plan, waved(specs.tested(specs.tests().stream().map(test -> heavier(test, 1.2)).toList()))));
+    }
+
+    static IntStream someClients() {
+        return IntStream.range(0, 60);
+    }
+
+    private static Plan waved(Specs specs) {
+        return Programs.PRESCRIBER.prescribe(Programs.selection(SchemesTest.scheduled(specs.spec(), Scheme.WAVE, OptionalInt.empty()),
+                List.of("split-squat", "staggered-deadlift", "high-to-low-press", "supported-curl")));
     }
 
     @ParameterizedTest

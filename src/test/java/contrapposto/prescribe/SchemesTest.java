@@ -25,7 +25,6 @@ import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** What a coach may choose: waves, easy weeks, bands with names, tests of both legs split by the bilateral index. */
@@ -69,26 +68,6 @@ class SchemesTest {
             assertTrue(first.reps() >= second.reps() && second.reps() > third.reps(), doses.toString());
         }
         assertEquals(doses.get(1).load(), doses.get(3).load(), "the second wave begins where the first had its second week");
-    }
-
-    /** The laws of every plan, and the one about stronger tests, hold for waves too. */
-    @ParameterizedTest
-    @MethodSource("clients")
-    void waves_keep_the_laws_of_every_plan(int number) {
-        var specs = RandomProgramsTest.client(number);
-        var plan = waved(specs);
-        assertEquals(List.of(), ProgramLaws.loadsExist(plan));
-        assertEquals(List.of(), ProgramLaws.sharesStayInTheBand(plan));
-        assertEquals(List.of(), ProgramLaws.risesKeepTheRule(plan));
-        assertEquals(List.of(), ProgramLaws.nothingGotLighter(plan, waved(specs.tested(specs.tests().stream().map(test -> RandomProgramsTest.heavier(test, 1.2)).toList()))));
-    }
-
-    static IntStream clients() {
-        return IntStream.range(0, 60);
-    }
-
-    private static Plan waved(Specs specs) {
-        return plan(scheduled(specs.spec(), Scheme.WAVE, OptionalInt.empty()), "split-squat", "staggered-deadlift", "high-to-low-press", "supported-curl");
     }
 
     @Test
