@@ -54,6 +54,39 @@ class CalendarTest {
         assertEquals(LocalDate.of(2026, 5, 31), new Calendar(Specs.turned(Turned.RIGHT).spec(), RULES, false).expires());
     }
 
+    private static List<contrapposto.assess.Reason> reasons(int lasting) {
+        return new Calendar(Specs.turned(Turned.RIGHT).lasting(lasting, 60).spec(), RULES, false).reasons();
+    }
+
+    @Test
+    void the_reasons_name_the_end_and_easy_weeks_only_where_there_is_one() {
+        assertEquals(List.of("expiry", "missed-week", "reserve"), Terms.rules(reasons(3)));
+        assertEquals(List.of("expiry", "easy-weeks", "missed-week", "reserve"), Terms.rules(reasons(4)));
+        var easy = Terms.of(reasons(4), "easy-weeks");
+        assertEquals(List.of(4.0, 4.0, 5.8, 3.4), List.of("every", "reserve", "reported", "spread").stream().map(name -> Terms.number(easy.said(), name)).toList(),
+                "every 5.8 ± 3.4 weeks: Rogerson et al. 2024, B3.16");
+        assertEquals(contrapposto.assess.Reason.Source.HOUSE, easy.source());
+        assertEquals(List.of(4.0), List.of(Terms.number(Terms.of(reasons(3), "expiry").said(), "weeks")));
+        assertEquals(new contrapposto.wording.Term.Day(LocalDate.of(2026, 4, 26)), Terms.of(reasons(3), "expiry").said().terms().get("until"));
+    }
+
+    @Test
+    void a_stage_leads_from_its_first_week_to_its_last() {
+        var weeks = new Calendar(Specs.turned(Turned.RIGHT).spec(), RULES, false).weeks(List.of(new StageWeeks(Stage.FLOOR, 1, 2), new StageWeeks(Stage.INTEGRATED, 3, 8)));
+        assertEquals(List.of(Stage.FLOOR, Stage.FLOOR, Stage.INTEGRATED, Stage.INTEGRATED), weeks.subList(0, 4).stream().map(Week::stage).toList());
+        assertEquals(Stage.INTEGRATED, weeks.getLast().stage());
+    }
+
+    @Test
+    void an_exercise_that_comes_in_later_begins_with_three_to_spare_all_the_same() {
+        var week = new Week(5, LocalDate.of(2026, 4, 6), false, 2, Stage.STANDING);
+        assertEquals(List.of(3, 2), List.of(Frame.reserve(week, true), Frame.reserve(week, false)));
+        var easy = new Week(4, LocalDate.of(2026, 4, 6), true, 4, Stage.STANDING);
+        assertEquals(List.of(4, 4), List.of(Frame.reserve(easy, true), Frame.reserve(easy, false)));
+        var frame = new Frame(new Family.Dose(3, 8, 12, 0, "2-0-2", 60, 1), any -> 1, 60, new RepCurve(RepFormula.EPLEY, 10, 5), new Range(0.02, 0.1), false);
+        assertEquals(1, frame.sets(easy), "never no set at all");
+    }
+
     private static List<Dose> steady(Family.Dose dose, boolean byEffort) {
         return new SteadyRise(new Frame(dose, week -> 3, 60, new RepCurve(RepFormula.EPLEY, 10, 5), new Range(0.02, 0.1), false)).doses(weeks(0.5, false), byEffort);
     }
@@ -84,7 +117,19 @@ class CalendarTest {
         assertEquals(new Range(0.60, 0.72), band(newcomer, false));
         assertEquals(new Range(0.70, 0.80), band(newcomer.aiming(Aim.STRENGTH), true));
         assertEquals(new Range(0.65, 0.75), band(newcomer.aiming(Aim.STRENGTH), false));
+        assertEquals(new Range(0.68, 0.76), band(newcomer.aiming(), true), "without an aim");
+        assertEquals(new Range(0.64, 0.72), band(newcomer.trained(1), true), "from one year on the second line");
         assertEquals(new Range(0.80, 0.90), band(newcomer.trained(4).aiming(Aim.STRENGTH, Aim.SIDE_TO_SIDE_MOVEMENT), true));
+    }
+
+    @Test
+    void the_band_is_told_with_its_ends() {
+        var said = ShareBand.of(new Assessor().assess(Specs.turned(Turned.RIGHT).trained(0.5).aiming(Aim.STRENGTH).spec(), RULES), RULES, false).reason().said();
+        assertEquals(List.of(0.5, 65.0, 0.75), List.of("years", "low", "high").stream().map(name -> Terms.number(said, name)).toList());
+        assertEquals(List.of("aim-strength", "arms", "no"), List.of("aim", "of", "moderate").stream().map(name -> Terms.word(said, name)).toList());
+        var moderate = ShareBand.of(new Assessor().assess(Specs.turned(Turned.RIGHT).having(new Condition(Kind.HIGH_BLOOD_PRESSURE, Optional.empty(), Optional.empty(),
+                EnumSet.allOf(Side.class))).spec(), RULES), RULES, true).reason().said();
+        assertEquals(List.of("aim-movement", "legs", "yes"), List.of("aim", "of", "moderate").stream().map(name -> Terms.word(moderate, name)).toList());
     }
 
     @Test

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import contrapposto.catalogue.Family;
 import contrapposto.catalogue.HouseRules.Range;
 import contrapposto.catalogue.Stage;
+import contrapposto.check.CheckedSpec.Scheme;
 import contrapposto.prescribe.Plan.Dose;
 import contrapposto.prescribe.Plan.Week;
 import java.time.LocalDate;
@@ -85,6 +86,68 @@ class WeighedRiseTest {
     @Test
     void an_arm_without_a_lighter_weight_keeps_its_own_in_an_easy_week() {
         assertEquals("12×10 12×10", said(rise(false, 0, 12).doses(weeks("-e"), 12)));
+    }
+
+    private static WeighedRise waves(int from, int to, boolean slower, double... weights) {
+        var frame = new Frame(new Family.Dose(3, from, to, 0, "2-0-2", 60, 1), week -> 3, 60, new RepCurve(RepFormula.EPLEY, 10, 5), new Range(0.02, 0.10), slower, Scheme.WAVE);
+        return new WeighedRise(frame, new Asking.LoadOnly(20), new Weights(DoubleStream.of(weights).boxed().toList(), Double.POSITIVE_INFINITY), BAND);
+    }
+
+    /** Waves of three weeks (house): most repeats, then a step up with the middle of the range, then two with the fewest; the next wave begins a step higher. */
+    @Test
+    void a_wave_goes_up_twice_and_the_next_begins_a_step_higher() {
+        assertEquals("10×10 11×10▲ 12×8▲ 11×12 12×10 13×8▲ 12×12 13×10 14×8▲ 13×12", said(waves(8, 12, false, 0, 10, 11, 12, 13, 14).doses(weeks("----------"), 10)));
+    }
+
+    /** 14 kg of 20 allow 12.9 repeats, 10 with 2 to spare: 12 are not asked, and 14.4 kg, the end of the band, is not passed. */
+    @Test
+    void a_wave_keeps_to_the_curve_and_to_the_band() {
+        assertEquals("13×10 14×10▲ 14×8 14×10 14×10 14×8", said(waves(8, 12, false, 0, 13, 14, 15).doses(weeks("------"), 13)));
+    }
+
+    @Test
+    void easy_weeks_stand_outside_the_wave_and_whoever_goes_slowly_has_none() {
+        assertEquals("10×10 11×10▲ 9×10 12×8▲ 11×12", said(waves(8, 12, false, 0, 9, 10, 11, 12, 13).doses(weeks("--e--"), 10)));
+        assertEquals("10×10 10×11 10×12 10×12 11×10▲", said(waves(8, 12, true, 0, 10, 11, 12).doses(weeks("-----"), 10)));
+    }
+
+    /** The rule is 2 to 10 %, both ends included (B1.1). */
+    @Test
+    void where_the_next_step_is_too_long_the_heaviest_short_of_it_must_be_two_percent_heavier() {
+        assertEquals("12×10 12×11 12×12 12×13", said(rise(false, 0, 12, 12.2, 13.3).doses(weeks("----"), 12)), "12.2 kg is 1.7 %, 13.3 kg 10.8 %");
+        assertEquals("10×10 10×11 11×9▲", said(rise(false, 0, 10, 10.1, 11, 12).doses(weeks("---"), 10)), "10 % is inside the rule");
+    }
+
+    /** A leg whose body asks 60 % and each kilogram 0.1 %: 10 kg to 12 is 0.3 % of the leg, but a fifth of the weight; 40 kg would pass the band, 72 %, by 0.1. */
+    @Test
+    void a_leg_counts_its_body_and_takes_what_is_clearly_heavier_by_itself() {
+        var leg = new Asking.BodyAndLoad(Handmade.demand(load -> 60 + 0.1 * load, load -> 0, 0, 1000), 100, BindingJoint.HIP, 100);
+        assertEquals("10×10 10×11 12×9▲", said(new WeighedRise(frame(8, 12, false), leg, new Weights(List.of(0.0, 10.0, 12.0), Double.POSITIVE_INFINITY), BAND).doses(weeks("---"), 10)));
+        assertEquals("10×10 10×11 22×9▲", said(new WeighedRise(frame(8, 12, false), leg, new Weights(List.of(0.0, 10.0, 12.0, 22.2), Double.POSITIVE_INFINITY), BAND).doses(weeks("---"), 10)),
+                "61 to 62.22 % is the first step of 2 %");
+        assertEquals("100×8 100×9 120×8▲", said(new WeighedRise(frame(8, 12, false), leg, new Weights(List.of(0.0, 100.0, 120.0, 121.0), Double.POSITIVE_INFINITY), BAND).doses(weeks("---"), 100)),
+                "121 kg would pass the band");
+    }
+
+    /** Body weight of a leg, 60 %: 20 repeats, 10 asked first; an easy week has no lighter weight than none. */
+    @Test
+    void a_leg_without_a_weight_has_repeats_alone() {
+        var leg = new Asking.BodyAndLoad(Handmade.demand(load -> 60 + load, load -> 0, 0, 1000), 100, BindingJoint.HIP, 100);
+        var doses = new WeighedRise(frame(8, 12, false), leg, new Weights(List.of(0.0), Double.POSITIVE_INFINITY), BAND).doses(weeks("---e-"), 0);
+        assertEquals("0×10 0×11 0×12 0×10 0×13", said(doses));
+        assertEquals(java.util.OptionalDouble.empty(), doses.getFirst().load());
+        var loaded = new WeighedRise(frame(8, 12, false), leg, new Weights(List.of(0.0, 4.0), Double.POSITIVE_INFINITY), BAND).doses(weeks("-e"), 4);
+        assertEquals("4×10 0×10", said(loaded), "90 % of the lightest weight is none");
+    }
+
+    /** 12 of 20 kg allow 20 repeats; a family of 25 to 30 cannot be had, so what the curve allows with the reserve is done, at least one. */
+    @Test
+    void where_the_curve_allows_fewer_than_the_family_asks_it_has_the_last_word() {
+        var few = new WeighedRise(frame(25, 30, false), new Asking.LoadOnly(20), new Weights(List.of(0.0, 12.0), Double.POSITIVE_INFINITY), BAND);
+        assertEquals("12×17 12×18 12×18", said(few.doses(weeks("---"), 12)));
+        var one = new WeighedRise(frame(8, 12, false), new Asking.LoadOnly(12.1), new Weights(List.of(0.0, 12.0), Double.POSITIVE_INFINITY), BAND).doses(weeks("--"), 12);
+        assertEquals("12×1 12×1", said(one));
+        assertEquals(0, one.getFirst().inReserve(), "one repeat is all there is");
     }
 
     @Test
