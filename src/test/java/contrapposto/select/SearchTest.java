@@ -171,7 +171,7 @@ class SearchTest {
         assertTrue(worst < 3_000_000_000L, "worst of searches over 40 exercises, ms: " + worst / 1_000_000);
     }
 
-    private static List<Item> bruteForce(Frame frame, Scale scale, List<Item> items) {
+    static List<Item> bruteForce(Frame frame, Scale scale, List<Item> items) {
         List<Item> best = List.of();
         long bestScore = Long.MIN_VALUE;
         for (int out = 0; out < 1 << items.size(); out++) {
@@ -210,7 +210,7 @@ class SearchTest {
     }
 
     /** Every goal from the whole selection, nothing carried along. */
-    private static long score(Frame frame, Scale scale, List<Item> chosen) {
+    static long score(Frame frame, Scale scale, List<Item> chosen) {
         long[] sums = new long[Goal.values().length];
         var groups = EnumSet.noneOf(CapacityGroup.class);
         for (var item : chosen) {
