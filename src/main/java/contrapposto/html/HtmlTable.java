@@ -23,7 +23,7 @@ final class HtmlTable {
 
     /** @param name of the table for those who hear it; its title is printed over it where it has one */
     void write(Block.Table table, String name) {
-        out.open("div", "class", "scroll", "tabindex", "0", "role", "region", "aria-label", name);
+        out.open("div", "class", "scroll", "tabindex", "0", "role", "group", "aria-label", name);
         out.open("table");
         if (!table.title().isEmpty()) {
             out.element("caption", table.title());

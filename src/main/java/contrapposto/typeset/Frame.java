@@ -24,6 +24,10 @@ final class Frame {
         this.room = room;
     }
 
+    double room() {
+        return room;
+    }
+
     /** Height left below what is there at the tightest. */
     double left() {
         return room - filled;

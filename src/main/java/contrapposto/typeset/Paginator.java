@@ -11,6 +11,9 @@ import java.util.Optional;
  * what must be divided is divided between lines, items or groups of rows, never within a card that fits a page.
  */
 final class Paginator {
+    /** Share of a page that may stand alone so that a table stays whole. */
+    private static final double ENOUGH = 0.4;
+
     private final Desk desk;
     private final Plan plan;
     private final List<Leaf> leaves = new ArrayList<>();
@@ -114,9 +117,9 @@ final class Paginator {
         }
     }
 
-    /** Moves words on together with the last rows of the table they belong to. */
+    /** Moves words on together with the table they belong to where both fit a page, else with its last rows. */
     private boolean bringsRows(List<Item> chunk) {
-        var rows = frame.last().flatMap(item -> item.slab().lastRows());
+        var rows = frame.last().filter(table -> !movesWhole(table, chunk)).flatMap(item -> item.slab().lastRows());
         var moved = new ArrayList<Item>();
         if (rows.isPresent()) {
             frame.replaceLast(rows.get().head());
@@ -132,6 +135,11 @@ final class Paginator {
         moved.addAll(chunk);
         place(moved);
         return true;
+    }
+
+    /** Whether a table and what follows it fit the next page, and this one stays at least {@link #ENOUGH} full without them. */
+    private boolean movesWhole(Item table, List<Item> chunk) {
+        return table.slab().height(0) + table.before() + needed(chunk) <= page() && frame.room() * (1 - ENOUGH) >= frame.left() + table.slab().height(0);
     }
 
     /** What no page holds is divided where it stands; moving it on would gain nothing. */

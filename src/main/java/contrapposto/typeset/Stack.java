@@ -86,7 +86,7 @@ record Stack(List<Item> items) implements Slab {
         if (kept > 0) {
             return Optional.of(new Cut(new Stack(items.subList(0, kept)), new Stack(items.subList(kept, items.size()))));
         }
-        return height(0) > page ? inside(head, fits, left, left) : Optional.empty();
+        return new Stack(items.subList(0, fits + 1)).height(0) > page ? inside(head, fits, left, left) : Optional.empty();
     }
 
     /** Divides the item behind the {@code head} of those that fit; the last way out of what no page holds, though each item is whole. */
