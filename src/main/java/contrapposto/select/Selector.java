@@ -43,7 +43,7 @@ public final class Selector {
         var scale = Scale.of(spec.aims());
         var items = new Items(setUps, stages).all();
         var barred = new LinkedHashMap<String, List<Reason>>();
-        items.forEach(item -> bar(item, setUps, stages).forEach(reason ->
+        items.forEach(item -> bar(item, setUps).forEach(reason ->
                 barred.computeIfAbsent(item.id(), id -> new ArrayList<>()).add(reason)));
         var free = items.stream().filter(i -> !barred.containsKey(i.id())).toList();
         return selection(setUps, stages, spread(setUps, frame, scale, free), scale, items, barred);
@@ -117,7 +117,7 @@ public final class Selector {
     }
 
     /** Hard reasons against an exercise as such. */
-    private static List<Reason> bar(Item item, SetUps setUps, Stages stages) {
+    private static List<Reason> bar(Item item, SetUps setUps) {
         var spec = setUps.assessed().spec();
         var reasons = new ArrayList<Reason>();
         int skill = setUps.usable().get(item.id()).values().getFirst().family().skill();
@@ -126,10 +126,6 @@ public final class Selector {
         }
         if (!item.pinned() && skill >= SKILLED && spec.client().trainingYears() < SKILLED_YEARS) {
             reasons.add(Reason.of("skill", Said.of("skill").number("years", spec.client().trainingYears(), 1), Source.HOUSE));
-        }
-        if (item.window().first() > stages.weeks()) {
-            reasons.add(Reason.of("stage", Said.of("stage/not-open").word("stage", "stage-" + item.stage().word())
-                    .count("weeks", stages.weeks()).word("start", "stage-" + stages.start().word()), Source.HOUSE));
         }
         return reasons;
     }

@@ -50,13 +50,12 @@ record Stages(List<StageWeeks> blocks, Stage start, int weeks) {
         int standing = first(Stage.STANDING);
         int last = passes && stage.compareTo(Stage.STANDING) < 0 && stage.compareTo(start) >= 0 && standing > 1
                 ? standing - 1 : weeks;
-        return new Window(atOnce || stage.compareTo(start) <= 0 ? 1 : first(stage), atOnce ? weeks : Math.max(last,
-                Math.min(weeks, stage.compareTo(start) <= 0 ? 1 : first(stage))));
+        int opens = stage.compareTo(start) <= 0 ? 1 : first(stage);
+        return new Window(atOnce ? 1 : opens, atOnce ? weeks : Math.max(last, opens));
     }
 
-    /** First week of the run led by this stage or a later one; the week after the last if there is none. */
+    /** First week of the run led by this stage or a later one: the last always leads some. */
     private int first(Stage stage) {
-        return blocks.stream().filter(b -> b.stage().compareTo(stage) >= 0).mapToInt(StageWeeks::firstWeek).findFirst()
-                .orElse(weeks + 1);
+        return blocks.stream().filter(b -> b.stage().compareTo(stage) >= 0).mapToInt(StageWeeks::firstWeek).findFirst().orElseThrow();
     }
 }

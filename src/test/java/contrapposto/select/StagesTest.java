@@ -40,6 +40,20 @@ class StagesTest {
         }
     }
 
+    /** So that no exercise is kept out because its stage would open too late. */
+    @ParameterizedTest
+    @EnumSource
+    void every_stage_opens_within_the_plan_however_short_it_is(Stage start) {
+        for (int weeks = 1; weeks <= 52; weeks++) {
+            for (var stage : Stage.values()) {
+                for (boolean passes : new boolean[] {true, false}) {
+                    var window = stages(start, weeks).window(stage, false, passes);
+                    assertTrue(1 <= window.first() && window.first() <= window.last() && window.last() <= weeks, start + " " + weeks + " " + stage + " " + window);
+                }
+            }
+        }
+    }
+
     @Test
     void floor_work_makes_way_for_standing_work_and_comes_first() {
         var stages = stages(Stage.FLOOR, 8);
