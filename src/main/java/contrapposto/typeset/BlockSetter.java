@@ -86,7 +86,7 @@ final class BlockSetter {
                     : new FigureRowSlab(parts, measure, TIGHTEST_ROW, WIDEST_ROW));
             case Panel panel -> one(panel(panel, measure, false));
             case Block.Table table -> desk.large()
-                    ? LargeTables.of(table).stream().map(t -> new Item(new TableSetter(desk).set(t, measure),
+                    ? LargeTables.of(table, desk.divisions()).stream().map(t -> new Item(new TableSetter(desk).set(t, measure),
                             desk.gap(Gaps.CARD), false)).toList()
                     : one(new TableSetter(desk).set(table, measure));
             case Block.FieldLine line -> one(fields.line(line, measure));

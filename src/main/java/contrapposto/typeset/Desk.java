@@ -7,8 +7,9 @@ import contrapposto.document.Document.Wording;
  *
  * @param folios pages of parts as the layout before found them
  * @param large  whether this is the large print, which is arranged otherwise, not only larger
+ * @param divisions where its language divides words
  */
-record Desk(Fonts fonts, TypeScale type, Stock stock, Wording wording, Folios folios, boolean large, Misses misses) {
+record Desk(Fonts fonts, TypeScale type, Stock stock, Wording wording, Folios folios, boolean large, Misses misses, Divisions divisions) {
     /** A gap of the plain print, widened for this one. */
     double gap(double plain) {
         return plain * type.spacing();
@@ -21,7 +22,7 @@ record Desk(Fonts fonts, TypeScale type, Stock stock, Wording wording, Folios fo
 
     /** The same for a sheet to fold, which is set closer. */
     Desk folded() {
-        return new Desk(fonts, TypeScale.FOLDED, stock, wording, folios, large, misses);
+        return new Desk(fonts, TypeScale.FOLDED, stock, wording, folios, large, misses, divisions);
     }
 
     LineBreaker lines(Style style) {

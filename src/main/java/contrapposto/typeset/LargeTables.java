@@ -22,18 +22,20 @@ final class LargeTables {
     private static final double LOG_NAME = 34;
     private static final double LOG_PLAN = 27;
     private static final double WORD_AIR = 0.6;
+    /** What the names may give to heads over boxes, mm. */
+    private static final double MOST_OVER = 9;
     private static final int WEEKS = 4;
     /** A dash alone says nothing in a running line. */
     private static final List<Inline> NO_WEIGHT = List.of(Inline.plain("–"));
 
     private LargeTables() { }
 
-    static List<Table> of(Table table) {
+    static List<Table> of(Table table, Divisions divisions) {
         int labels = labels(table);
         if (labels == 0 || table.columns().size() <= labels) {
             return List.of(table);
         }
-        return isLog(table) ? List.of(log(table, labels)) : weeks(table, labels);
+        return isLog(table) ? List.of(log(table, labels, divisions)) : weeks(table, labels);
     }
 
     /** Columns before the first dose or box; 0 when there is neither. */
@@ -108,13 +110,15 @@ final class LargeTables {
     }
 
     /** Name, side, plan in words, boxes. */
-    private static Table log(Table table, int labels) {
+    private static Table log(Table table, int labels, Divisions divisions) {
         int first = 2;
         if (labels <= first) {
             return table;
         }
-        var shares = shares(table, labels, Stock.MEASURE - LOG_NAME - SIDE - LOG_PLAN);
-        var widths = new ArrayList<>(List.of(new Column(LOG_NAME, Align.LEFT, false),
+        double room = Stock.MEASURE - LOG_NAME - SIDE - LOG_PLAN;
+        var shares = shares(table, labels, room, divisions);
+        double over = Math.max(0, shares.stream().mapToDouble(w -> w).sum() - room);
+        var widths = new ArrayList<>(List.of(new Column(LOG_NAME - over, Align.LEFT, false),
                 new Column(SIDE, Align.CENTRE, false), new Column(LOG_PLAN, Align.LEFT, false)));
         for (int i = labels; i < table.columns().size(); i++) {
             widths.add(widened(table.columns().get(i), shares.get(i - labels)));
@@ -124,25 +128,28 @@ final class LargeTables {
                         .map(r -> merged(r, first, labels)).toList())).toList(), table.note());
     }
 
-    /** Widths of the boxes: each holds the longest word of its head, what is left is shared; even ones where the words need more than there is. */
-    private static List<Double> shares(Table table, int labels, double room) {
+    /**
+     * Widths of the boxes: each holds the longest part of its head's words, what is left is shared; even ones where the heads
+     * need more than {@link #MOST_OVER} beyond the room.
+     */
+    private static List<Double> shares(Table table, int labels, double room, Divisions divisions) {
         int boxes = table.columns().size() - labels;
         var needs = new ArrayList<Double>();
         for (int i = labels; i < table.columns().size(); i++) {
             int column = i;
-            needs.add(table.head().stream().mapToDouble(row -> longestWord(row.cells().get(column))).max().orElse(0));
+            needs.add(table.head().stream().mapToDouble(row -> longestPart(row.cells().get(column), divisions)).max().orElse(0));
         }
         double spare = room - needs.stream().mapToDouble(n -> n).sum();
-        return needs.stream().map(need -> spare < 0 ? room / boxes : need + spare / boxes).toList();
+        return needs.stream().map(need -> spare < -MOST_OVER ? room / boxes : need + Math.max(0, spare) / boxes).toList();
     }
 
-    private static double longestWord(Cell cell) {
+    private static double longestPart(Cell cell, Divisions divisions) {
         double longest = 0;
         if (cell instanceof Cell.Words(List<List<Inline>> lines)) {
             for (var run : lines.stream().flatMap(List::stream).toList()) {
                 if (run instanceof Inline.Text(String text, boolean bold)) {
-                    for (String word : text.split(" ")) {
-                        longest = Math.max(longest, WORD_AIR + TextWidth.of(word, TypeScale.of(Print.LARGE).body().size(), bold ? Weight.BOLD : Weight.REGULAR));
+                    for (String part : List.of(text.split(" ")).stream().flatMap(word -> divisions.parts(word).stream()).toList()) {
+                        longest = Math.max(longest, WORD_AIR + TextWidth.of(part.replace(Divisions.MARK, '-'), TypeScale.of(Print.LARGE).body().size(), bold ? Weight.BOLD : Weight.REGULAR));
                     }
                 }
             }

@@ -8,11 +8,14 @@ import java.util.List;
 
 /**
  * Breaks running text into lines, greedily and ragged right. Lines end after a space or after a hyphen between
- * letters; a word wider than the measure is broken where the measure ends. No-break spaces hold.
+ * letters. A word wider than the measure is divided where its language divides it, else where the measure ends; one that would
+ * leave a loose line is divided too, in regular type. No-break spaces hold.
  */
 final class LineBreaker {
     private static final double ROUNDING = 1e-6;
     private static final double SIGN_GAP = 0.8;
+    /** Share of the measure under which a line is loose. */
+    private static final double LOOSE = 0.7;
 
     private final Desk desk;
     private final Style style;
@@ -35,12 +38,18 @@ final class LineBreaker {
             }
             var group = pieces.subList(from, to);
             double needed = width(group) - group.getLast().space();
-            if (!line.isEmpty() && filled + needed > measure + ROUNDING) {
-                lines.add(joined(line));
-                line.clear();
-                filled = 0;
-            }
-            if (needed > measure + ROUNDING) {
+            if (filled + needed > measure + ROUNDING) {
+                if ((line.isEmpty() || isRegular(group) && filled < LOOSE * measure) && divides(pieces, from, measure - filled)) {
+                    line.add(pieces.get(from++));
+                    close(line, lines);
+                    filled = 0;
+                    continue;
+                }
+                if (!line.isEmpty()) {
+                    close(line, lines);
+                    filled = 0;
+                    continue;
+                }
                 group = chopped(group, measure, lines);
             }
             line.addAll(group);
@@ -49,6 +58,32 @@ final class LineBreaker {
         }
         lines.add(joined(line));
         return List.copyOf(lines);
+    }
+
+    private void close(List<Piece> line, List<Line> lines) {
+        lines.add(joined(line));
+        line.clear();
+    }
+
+    private static boolean isRegular(List<Piece> group) {
+        return group.getFirst() instanceof Piece.Word word && !word.bold();
+    }
+
+    /** Puts the part of a word that {@code room} holds, with its hyphen, and the rest in the word's place; false where it cannot be divided so. */
+    private boolean divides(List<Piece> pieces, int at, double room) {
+        if (!(pieces.get(at) instanceof Piece.Word word)) {
+            return false;
+        }
+        var place = desk.divisions().last(word.text(), p -> width(head(word, p), word.bold()) <= room + ROUNDING);
+        place.ifPresent(p -> {
+            pieces.set(at, word(head(word, p), false, true, word.bold()));
+            pieces.add(at + 1, word(word.text().substring(p), word.space() > 0, word.breaks(), word.bold()));
+        });
+        return place.isPresent();
+    }
+
+    private static String head(Piece.Word word, int letters) {
+        return word.text().substring(0, letters) + Divisions.MARK;
     }
 
     private static double width(List<Piece> group) {

@@ -7,8 +7,10 @@ import contrapposto.document.Field;
 import contrapposto.document.Inline;
 import contrapposto.typeset.Line.Run;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /** Measures tables: breaks the words of cells in their columns and gives rows their heights. */
 final class TableSetter {
@@ -19,6 +21,9 @@ final class TableSetter {
     private static final double WIDEST_ENTRY = 1.2;
     private static final double ENTRY_ROW = 10;
     private static final double PILL = 5;
+    private static final double HEAD_AIR = 0.3;
+    /** Share of the first column that may go to heads. */
+    private static final double MOST_GIVEN = 0.3;
     private static final double SMALLEST_PILL = 4.4;
 
     private final Desk desk;
@@ -27,7 +32,8 @@ final class TableSetter {
         this.desk = desk;
     }
 
-    TableSlab set(Table table, double measure) {
+    TableSlab set(Table planned, double measure) {
+        var table = new Table(planned.title(), columns(planned), planned.head(), planned.groups(), planned.note());
         var head = new ArrayList<TableSlab.Row>();
         for (int i = 0; i < table.head().size(); i++) {
             head.add(headRow(table, table.head().get(i), i == 0, titleStyle(measure)));
@@ -38,6 +44,47 @@ final class TableSetter {
                 : Optional.of(TextSlab.left(desk.lines(body).broken(table.note(), measure), body, "P"));
         return new TableSlab(title(table.title(), measure), title(continued(table.title()), measure).quiet(), table.columns(), head,
                 groups, note, desk.gap(2));
+    }
+
+    /** Columns as wide as what their heads cannot divide; the widest one flush left gives what that takes, where it can. */
+    private List<Table.Column> columns(Table table) {
+        var columns = new ArrayList<>(table.columns());
+        double extra = 0;
+        for (int i = 0; i < columns.size(); i++) {
+            double width = columns.get(i).width();
+            double need = columns.get(i).align() == Align.LEFT ? width : Math.max(width, headPart(table, i));
+            extra += need - width;
+            columns.set(i, wide(columns.get(i), need));
+        }
+        int giver = IntStream.range(0, columns.size()).filter(i -> columns.get(i).align() == Align.LEFT).boxed()
+                .max(Comparator.comparingDouble(i -> columns.get(i).width())).orElse(-1);
+        if (extra == 0 || giver < 0 || extra > columns.get(giver).width() * MOST_GIVEN) {
+            return table.columns();
+        }
+        columns.set(giver, wide(columns.get(giver), columns.get(giver).width() - extra));
+        return columns;
+    }
+
+    private static Table.Column wide(Table.Column column, double width) {
+        return new Table.Column(width, column.align(), column.toned());
+    }
+
+    /** Width of the longest part of a word in the heads of a column, with its air; 0 without words. */
+    private double headPart(Table table, int column) {
+        double longest = 0;
+        for (int row = 0; row < table.head().size(); row++) {
+            if (table.head().get(row).cells().get(column) instanceof Cell.Words(List<List<Inline>> lines)) {
+                var style = row == 0 ? desk.type().number() : desk.type().body();
+                for (var run : lines.stream().flatMap(List::stream).toList()) {
+                    if (run instanceof Inline.Text(String text, boolean bold)) {
+                        longest = Math.max(longest, HEAD_AIR + List.of(Letters.clean(text).split("[ -]")).stream()
+                                .flatMap(word -> desk.divisions().parts(word).stream())
+                                .mapToDouble(part -> desk.lines(style).single(part.replace(Divisions.MARK, '-'), bold).width()).max().orElse(0));
+                    }
+                }
+            }
+        }
+        return longest;
     }
 
     private String continued(String title) {

@@ -3,7 +3,7 @@ package contrapposto.typeset;
 import contrapposto.typeset.Line.Run;
 import java.util.List;
 
-/** The words of lines, without what is drawn. */
+/** The words of lines, without what is drawn and the hyphens of divided words. */
 final class Text {
     private Text() { }
 
@@ -18,6 +18,6 @@ final class Text {
                 }
             }
         }
-        return text.toString().strip();
+        return text.toString().replace(Character.toString(Divisions.MARK), "").strip();
     }
 }

@@ -167,7 +167,7 @@ final class IntendedOrder {
             case Block.Opening opening -> opening(opening);
             case Panel panel -> panel(panel);
             case Card card -> card(card);
-            case Table table -> (large ? LargeTables.of(table) : List.of(table)).forEach(this::table);
+            case Table table -> (large ? LargeTables.of(table, Divisions.of(document.language())) : List.of(table)).forEach(this::table);
             case Block.FieldLine(String heading, var fields) -> {
                 head(heading);
                 fields.forEach(f -> {

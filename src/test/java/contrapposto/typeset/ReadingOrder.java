@@ -74,7 +74,7 @@ public final class ReadingOrder {
         for (var block : blocks) {
             switch (block) {
                 case Block.Table table -> {
-                    for (var one : large ? LargeTables.of(table) : List.of(table)) {
+                    for (var one : large ? LargeTables.of(table, Divisions.of(document.language())) : List.of(table)) {
                         heads.add(head(one.title() + ", " + document.wording().continued()));
                         var bare = new Block.Table("", one.columns(), one.head(), List.of(), List.of());
                         for (var passage : IntendedOrder.of(document, new Document.Part("", "", part.format(), List.of(bare), Optional.empty(), false), n -> true)) {

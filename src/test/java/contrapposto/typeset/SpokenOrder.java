@@ -53,7 +53,7 @@ final class SpokenOrder {
         var text = new StringBuilder();
         for (Object part : content.getContents()) {
             switch (part) {
-                case TextPosition position -> text.append(position.getUnicode());
+                case TextPosition position -> text.append(position.getUnicode().replace(Character.toString(Divisions.MARK), ""));
                 case PDMarkedContent inner -> text.append(text(inner));
                 default -> { }
             }
