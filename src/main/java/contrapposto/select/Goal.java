@@ -11,6 +11,7 @@ import java.util.Locale;
 enum Goal {
     PINNED,
     TWO_SIDED,
+    EVERY_WEEK,
     PHASE,
     MUSCLES,
     RIBS,

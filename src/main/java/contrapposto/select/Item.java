@@ -1,6 +1,7 @@
 package contrapposto.select;
 
 import contrapposto.catalogue.CapacityGroup;
+import contrapposto.catalogue.Family;
 import contrapposto.catalogue.Muscle;
 import contrapposto.catalogue.Stage;
 import contrapposto.quantity.Side;
@@ -13,6 +14,7 @@ import java.util.Set;
  * One exercise as selection sees it: what it covers, costs and asks for.
  *
  * @param place    in the catalogue, from 0; the order that breaks ties
+ * @param works    legs, arms or trunk
  * @param window   first and last week it may be done in
  * @param left     muscles of the left side, 2 where a set counts fully, 1 where it counts one half
  * @param right    the same of the right side
@@ -30,7 +32,7 @@ import java.util.Set;
  * @param most     sets at most
  * @param pinned   asked for by the coach, in so many words or by testing it, or wanted for {@link Balance}
  */
-record Item(int place, String id, Stage stage, CapacityGroup group, Window window, Map<Muscle, Integer> left,
+record Item(int place, String id, Stage stage, CapacityGroup group, Family.Works works, Window window, Map<Muscle, Integer> left,
             Map<Muscle, Integer> right, Set<Side> phased, Set<Side> ribs, boolean turning, boolean loaded, boolean light, boolean twoSided, Set<Muscle> hard,
             Set<String> things, double fetchSeconds, double setSeconds, int least, int most, boolean pinned) {
     /** Weeks, both included, from 1. */
@@ -42,7 +44,7 @@ record Item(int place, String id, Stage stage, CapacityGroup group, Window windo
 
     /** The same in the weeks of another, and wanted as much as that one. */
     Item inPlaceOf(Item other) {
-        return new Item(place, id, stage, group, other.window, left, right, phased, ribs, turning, loaded, light, twoSided, hard, things, fetchSeconds,
+        return new Item(place, id, stage, group, works, other.window, left, right, phased, ribs, turning, loaded, light, twoSided, hard, things, fetchSeconds,
                 setSeconds, least, most, other.pinned);
     }
 
@@ -65,7 +67,7 @@ record Item(int place, String id, Stage stage, CapacityGroup group, Window windo
     boolean standsInFor(Item other) {
         return (pinned || !other.pinned) && (turning || !other.turning) && phased.containsAll(other.phased) && ribs.containsAll(other.ribs)
                 && onFeet() == other.onFeet() && twoSided == other.twoSided && floor() == other.floor()
-                && group == other.group && (loaded || !other.loaded) && (!light || other.light) && window.equals(other.window)
+                && group == other.group && works == other.works && (loaded || !other.loaded) && (!light || other.light) && window.equals(other.window)
                 && covers(left, other.left) && covers(right, other.right) && seconds(least) <= other.seconds(other.least)
                 && fetching() <= other.fetching() && place < other.place;
     }

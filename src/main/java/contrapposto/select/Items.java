@@ -63,7 +63,7 @@ final class Items {
                 && (family.group() == CapacityGroup.KNEE_BEND || family.group() == CapacityGroup.HINGE);
         int most = Math.min(band.sets(), family.dose().sets());
         double fetch = SessionTime.seconds(family.dose(), rounds(sides), 0);
-        return new Item(place, family.id(), family.stage(), family.group(), stages.window(family.stage(), pinned,
+        return new Item(place, family.id(), family.stage(), family.group(), family.works(), stages.window(family.stage(), pinned,
                 light || family.stage() == Stage.FLOOR),
                 muscles(sides, Side.LEFT), muscles(sides, Side.RIGHT), phased(sides), ribs(family, sides),
                 turns(family), loaded, light, twoSided,

@@ -23,36 +23,39 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.DoubleFunction;
-import java.util.function.Supplier;
+import java.util.function.UnaryOperator;
 import java.util.stream.DoubleStream;
 
 /**
- * One hard constraint of a spec taken away, all others kept.
+ * One hard constraint of a spec that can be taken away, all others kept.
  *
- * @param said   the constraint, as it stands
- * @param setUps of the spec without it; worked out when asked for
+ * @param said     the constraint, as it stands
+ * @param change   the same person and spec without it
+ * @param arranges whether set-ups depend on it
  */
-record Loosening(Said said, Supplier<SetUps> setUps) {
+record Loosening(Said said, UnaryOperator<Assessed> change, boolean arranges) {
     private static final int LONG = 240;
     private static final double TRAINED = 5;
     private static final int GROWN = 34;
 
-    /** What may keep one exercise out: of time and place where it could be set up, of body and room where it could not. */
-    static List<Loosening> forExercise(SetUps setUps, String id) {
-        if (setUps.usable().containsKey(id)) {
-            return ofTime(setUps, id);
+    /** The set-ups without these constraints; given in the order of the lists below, since a person assessed anew is restricted anew. */
+    static SetUps without(SetUps setUps, List<Loosening> loosenings) {
+        var assessed = setUps.assessed();
+        for (var loosening : loosenings) {
+            assessed = loosening.change().apply(assessed);
         }
-        var all = new ArrayList<>(ofSetUps(setUps));
-        var spec = setUps.assessed().spec();
-        if (spec.assessment().turned() != Turned.SQUARE) {
-            all.add(arranged(setUps, Said.of("binds/finding"), spec.found(Turned.SQUARE)));
-        }
-        return List.copyOf(all);
+        return loosenings.stream().anyMatch(Loosening::arranges) ? new SetUpChooser().choose(assessed, setUps.catalogue())
+                : new SetUps(assessed, setUps.catalogue(), setUps.usable(), setUps.leftOut(), setUps.refused());
     }
 
-    /** All that may leave a week without work. */
-    static List<Loosening> ofAll(SetUps setUps) {
-        var all = new ArrayList<>(ofTime(setUps, ""));
+    /** What may keep one exercise out: of time and place where it could be set up, of body and room where it could not. */
+    static List<Loosening> forExercise(SetUps setUps, String id) {
+        return setUps.usable().containsKey(id) ? ofTime(setUps, id) : ofSetUps(setUps);
+    }
+
+    /** @param id the exercise asked for, empty where there is none */
+    static List<Loosening> ofAll(SetUps setUps, String id) {
+        var all = new ArrayList<>(ofTime(setUps, id));
         all.addAll(ofSetUps(setUps));
         return List.copyOf(all);
     }
@@ -62,37 +65,44 @@ record Loosening(Said said, Supplier<SetUps> setUps) {
         var was = spec.schedule();
         var choices = spec.choices();
         var all = new ArrayList<Loosening>();
-        all.add(chosen(setUps, Said.of("binds/minutes").count("minutes", was.minutes()),
-                spec.scheduled(new Schedule(was.start(), was.weeks(), was.days(), LONG, was.startStage(), was.gate()))));
+        all.add(chosen(Said.of("binds/minutes").count("minutes", was.minutes()), s -> s.scheduled(scheduled(s.schedule(), s.schedule().days(), LONG, s.schedule().startStage()))));
         if (was.days().size() > 1) {
-            all.add(chosen(setUps, Said.of("binds/days").words("days", was.days().stream().map(Loosening::word).toList()),
-                    spec.scheduled(new Schedule(was.start(), was.weeks(), List.of(DayOfWeek.MONDAY), was.minutes(), was.startStage(), was.gate()))));
+            all.add(chosen(Said.of("binds/days").words("days", was.days().stream().map(Loosening::word).toList()),
+                    s -> s.scheduled(scheduled(s.schedule(), List.of(DayOfWeek.MONDAY), s.schedule().minutes(), s.schedule().startStage()))));
         }
         if (was.startStage() != Stage.INTEGRATED) {
-            all.add(chosen(setUps, Said.of("binds/stage").word("stage", "stage-" + was.startStage().word()).count("weeks", was.weeks()),
-                    spec.scheduled(new Schedule(was.start(), was.weeks(), was.days(), was.minutes(), Stage.INTEGRATED, was.gate()))));
+            all.add(chosen(Said.of("binds/stage").word("stage", "stage-" + was.startStage().word()).count("weeks", was.weeks()),
+                    s -> s.scheduled(scheduled(s.schedule(), s.schedule().days(), s.schedule().minutes(), Stage.INTEGRATED))));
         }
         if (!choices.exclude().isEmpty()) {
-            all.add(chosen(setUps, Said.of("binds/excluded"), spec.choosing(new Choices(choices.include(), List.of(), choices.setup(), choices.ownWords()))));
+            all.add(chosen(Said.of("binds/excluded"), s -> s.choosing(new Choices(s.choices().include(), List.of(), choices.setup(), choices.ownWords()))));
         }
         if (choices.include().size() + spec.assessment().tests().size() > 1) {
-            all.add(chosen(setUps, Said.of("binds/asked").count("session", Selector.PER_SESSION).count("plan", Selector.IN_ALL),
-                    spec.untested().choosing(new Choices(id.isEmpty() ? List.of() : List.of(id), choices.exclude(), choices.setup(), choices.ownWords()))));
+            all.add(chosen(Said.of("binds/asked").count("session", Selector.PER_SESSION).count("plan", Selector.IN_ALL),
+                    s -> s.untested().choosing(new Choices(id.isEmpty() ? List.of() : List.of(id), s.choices().exclude(), choices.setup(), choices.ownWords()))));
         }
         if (spec.aims().isEmpty() || spec.aims().getFirst() == Aim.SIDE_TO_SIDE_MOVEMENT) {
-            all.add(chosen(setUps, Said.of("binds/two-sided"), spec.aiming(List.of(Aim.STRENGTH, Aim.SIDE_TO_SIDE_MOVEMENT))));
+            all.add(chosen(Said.of("binds/two-sided"), s -> s.aiming(List.of(Aim.STRENGTH, Aim.SIDE_TO_SIDE_MOVEMENT))));
         }
         return List.copyOf(all);
     }
 
-    private static List<Loosening> ofSetUps(SetUps setUps) {
+    private static Schedule scheduled(Schedule was, List<DayOfWeek> days, int minutes, Stage start) {
+        return new Schedule(was.start(), was.weeks(), days, minutes, start, was.gate());
+    }
+
+    /** What may keep a family from being set up: room, person, finding, and last the restrictions. */
+    static List<Loosening> ofSetUps(SetUps setUps) {
         var assessed = setUps.assessed();
         var spec = assessed.spec();
         var all = new ArrayList<Loosening>();
-        all.add(arranged(setUps, Said.of("binds/equipment"), spec.equipped(furnished())));
+        all.add(new Loosening(Said.of("binds/equipment"), a -> a.under(a.spec().equipped(furnished())), true));
+        all.add(assessed(setUps, Said.of("binds/person"), s -> s.person(GROWN, TRAINED)));
+        if (spec.assessment().turned() != Turned.SQUARE) {
+            all.add(assessed(setUps, Said.of("binds/finding"), s -> s.found(Turned.SQUARE)));
+        }
         assessed.restrained().stream().map(Restrained::why).distinct().forEach(why -> all.add(new Loosening(why.said(),
-                () -> arranged(setUps, assessed.bound(assessed.restrained().stream().filter(r -> !r.why().equals(why)).toList())))));
-        all.add(arranged(setUps, Said.of("binds/person"), spec.person(GROWN, TRAINED)));
+                a -> a.bound(a.restrained().stream().filter(r -> !r.why().equals(why)).toList()), true)));
         return List.copyOf(all);
     }
 
@@ -100,17 +110,12 @@ record Loosening(Said said, Supplier<SetUps> setUps) {
         return day.name().toLowerCase(Locale.ROOT);
     }
 
-    /** The same set-ups under a spec that they do not depend on. */
-    private static Loosening chosen(SetUps setUps, Said said, CheckedSpec spec) {
-        return new Loosening(said, () -> new SetUps(setUps.assessed().under(spec), setUps.catalogue(), setUps.usable(), setUps.leftOut(), setUps.refused()));
+    private static Loosening chosen(Said said, UnaryOperator<CheckedSpec> change) {
+        return new Loosening(said, assessed -> assessed.under(change.apply(assessed.spec())), false);
     }
 
-    private static Loosening arranged(SetUps setUps, Said said, CheckedSpec spec) {
-        return new Loosening(said, () -> arranged(setUps, new Assessor().assess(spec, setUps.catalogue().rules())));
-    }
-
-    private static SetUps arranged(SetUps setUps, Assessed assessed) {
-        return new SetUpChooser().choose(assessed, setUps.catalogue());
+    private static Loosening assessed(SetUps setUps, Said said, UnaryOperator<CheckedSpec> change) {
+        return new Loosening(said, a -> new Assessor().assess(change.apply(a.spec()), setUps.catalogue().rules()), true);
     }
 
     /** All that any family can use. */

@@ -10,10 +10,10 @@ import java.util.List;
  */
 record Scale(List<Goal> order, long[] unit) {
     /** More than any plan can score on each goal, in the order of {@link Goal}: the product stays below 2^63. */
-    private static final long[] ROOM = {9, 2, 17, 2048, 9, 17, 33, 17, 25, 12, 256, 1024};
+    private static final long[] ROOM = {9, 2, 21, 17, 1761, 9, 17, 33, 17, 25, 10, 57, 610};
 
     static Scale of(List<Aim> aims) {
-        var order = new ArrayList<>(List.of(Goal.PINNED, Goal.TWO_SIDED));
+        var order = new ArrayList<>(List.of(Goal.PINNED, Goal.TWO_SIDED, Goal.EVERY_WEEK));
         for (var aim : aims) {
             order.addAll(group(aim));
         }

@@ -4,12 +4,14 @@ import contrapposto.assess.Reason;
 import contrapposto.assess.Reason.Source;
 import contrapposto.catalogue.Family;
 import contrapposto.catalogue.Muscle;
+import contrapposto.catalogue.Stage;
 import contrapposto.check.CheckedSpec;
 import contrapposto.check.CheckedSpec.Aim;
 import contrapposto.quantity.Side;
 import contrapposto.setup.SetUps;
 import contrapposto.wording.Said;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.EnumMap;
@@ -38,7 +40,7 @@ public final class Selector {
 
     private Selection best(SetUps setUps) {
         var spec = setUps.assessed().spec();
-        var stages = Stages.of(spec.schedule());
+        var stages = stages(setUps);
         var frame = frame(setUps, stages);
         var scale = Scale.of(spec.aims());
         var items = new Items(setUps, stages).all();
@@ -47,6 +49,19 @@ public final class Selector {
                 barred.computeIfAbsent(item.id(), id -> new ArrayList<>()).add(reason)));
         var free = items.stream().filter(i -> !barred.containsKey(i.id())).toList();
         return selection(setUps, stages, spread(setUps, frame, scale, free), scale, items, barred);
+    }
+
+    /**
+     * From the start stage that was asked for, or from the first later one that fills week 1 where that one cannot: a person who
+     * may not lie on the floor begins with supported work, not with two empty weeks.
+     */
+    private static Stages stages(SetUps setUps) {
+        var asked = Stages.of(setUps.assessed().spec().schedule());
+        return Arrays.stream(Stage.values()).filter(stage -> stage.compareTo(asked.start()) >= 0)
+                .map(stage -> Stages.of(setUps.assessed().spec().schedule(), stage))
+                .filter(stages -> Enough.on(new Items(setUps, stages).all().stream().filter(item -> item.window().first() == 1)
+                        .filter(item -> bar(item, setUps, stages).isEmpty()).map(Item::works).toList()))
+                .findFirst().orElse(asked);
     }
 
     /**

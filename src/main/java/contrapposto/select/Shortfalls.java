@@ -1,17 +1,22 @@
 package contrapposto.select;
 
+import contrapposto.catalogue.Family;
+import contrapposto.catalogue.Stage;
 import contrapposto.select.Selection.StageWeeks;
 import contrapposto.setup.SetUps;
 import contrapposto.wording.Said;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Predicate;
+import java.util.stream.IntStream;
 
 /**
- * Where a selection could not do what it should: an exercise the coach asked for that is not in the plan, and weeks in which
- * a session has nothing to do. Each names what binds: every hard constraint whose loosening alone would mend it.
+ * Where a selection could not do what it should: a start later than asked for, weeks in which a day has nothing or too little to do,
+ * an exercise the coach asked for that is not in the plan. Each names what binds: every hard constraint whose loosening alone would
+ * mend it; where there is none, the fewest that must go together, found by putting them back one by one.
  */
 final class Shortfalls {
     private final SetUps setUps;
@@ -31,17 +36,35 @@ final class Shortfalls {
 
     private List<Said> all() {
         var said = new ArrayList<Said>();
-        var missing = missing();
-        emptyWeeks().forEach(weeks -> said.add(empty(weeks)));
-        missing.forEach(id -> said.add(asked(id)));
+        later().ifPresent(said::add);
+        runs(this::empty).forEach(weeks -> said.add(few(Said.of("shortfall/empty"), weeks, this::empty)));
+        runs(this::thin).forEach(weeks -> said.add(few(Said.of("shortfall/thin"), weeks, this::thin)));
+        missing().forEach(id -> said.add(asked(id)));
         return List.copyOf(said);
     }
 
-    /** Runs of weeks in which some day has nothing to do, each as long as it goes. */
-    private List<StageWeeks> emptyWeeks() {
+    /** Whether something is so of a selection in one week of it. */
+    private interface OfWeek {
+        boolean is(Selection selection, int week);
+    }
+
+    /** Where the plan starts later than the stage asked for. */
+    private Optional<Said> later() {
+        var asked = setUps.assessed().spec().schedule().startStage();
+        var starts = start(selection);
+        return starts == asked ? Optional.empty() : Optional.of(Said.of("shortfall/starts-later").word("asked", "stage-" + asked.word())
+                .word("starts", "stage-" + starts.word()).said("binds", binds(Loosening.ofSetUps(setUps), Loosening.ofAll(setUps, ""), looser -> start(looser) == asked)));
+    }
+
+    private static Stage start(Selection selection) {
+        return selection.stages().getFirst().stage();
+    }
+
+    /** Runs of weeks in which this is so, each as long as it goes. */
+    private List<StageWeeks> runs(OfWeek what) {
         var runs = new ArrayList<StageWeeks>();
         for (var block : selection.stages()) {
-            if (empty(selection, block)) {
+            if (what.is(selection, block.firstWeek())) {
                 boolean goesOn = !runs.isEmpty() && runs.getLast().lastWeek() + 1 == block.firstWeek();
                 runs.add(goesOn ? new StageWeeks(block.stage(), runs.removeLast().firstWeek(), block.lastWeek()) : block);
             }
@@ -61,26 +84,62 @@ final class Shortfalls {
         return selection.exercises().stream().anyMatch(chosen -> chosen.id().equals(id));
     }
 
-    /** Whether some day of these weeks has nothing to do. */
-    private static boolean empty(Selection selection, StageWeeks block) {
-        return selection.days().stream().anyMatch(day -> day.numbers().stream().map(number -> selection.exercises().get(number - 1))
-                .noneMatch(chosen -> chosen.firstWeek() <= block.lastWeek() && chosen.lastWeek() >= block.firstWeek()));
+    /** Whether some day of this week has nothing to do. */
+    private boolean empty(Selection chosen, int week) {
+        return chosen.days().stream().anyMatch(day -> works(chosen, day, week).isEmpty());
+    }
+
+    /** Whether some day of this week has something to do, but too little. */
+    private boolean thin(Selection chosen, int week) {
+        return !empty(chosen, week) && poor(chosen, week);
+    }
+
+    private boolean poor(Selection chosen, int week) {
+        return chosen.days().stream().anyMatch(day -> !Enough.on(works(chosen, day, week)));
+    }
+
+    private List<Family.Works> works(Selection chosen, Selection.Day day, int week) {
+        return day.numbers().stream().map(number -> chosen.exercises().get(number - 1))
+                .filter(exercise -> exercise.firstWeek() <= week && week <= exercise.lastWeek())
+                .map(exercise -> exercise.sides().values().getFirst().family().works()).toList();
     }
 
     private Said asked(String id) {
-        var binds = binding(Loosening.forExercise(setUps, id), looser -> has(looser, id));
-        var said = Said.of(binds.isEmpty() ? "shortfall/asked-together" : "shortfall/asked").exercise("exercise", id);
-        return said.listed("binds", binds.isEmpty() ? selection.leftOut().getOrDefault(id, List.of()).stream().map(r -> r.said()).toList() : binds);
+        return Said.of("shortfall/asked").exercise("exercise", id).said("binds", binds(Loosening.forExercise(setUps, id), Loosening.ofAll(setUps, id), looser -> has(looser, id)));
     }
 
-    private Said empty(StageWeeks block) {
-        var binds = binding(Loosening.ofAll(setUps), looser -> looser.stages().stream().noneMatch(b -> empty(looser, b)));
-        var said = Said.of(binds.isEmpty() ? "shortfall/empty-together" : "shortfall/empty").count("from", block.firstWeek())
-                .count("to", block.lastWeek());
-        return binds.isEmpty() ? said : said.listed("binds", binds);
+    private Said few(Said said, StageWeeks weeks, OfWeek what) {
+        return said.count("from", weeks.firstWeek()).count("to", weeks.lastWeek()).said("binds", binds(Loosening.ofAll(setUps, ""), Loosening.ofAll(setUps, ""),
+                looser -> IntStream.rangeClosed(weeks.firstWeek(), weeks.lastWeek()).noneMatch(week -> empty(looser, week) || what.is(looser, week))));
     }
 
-    private List<Said> binding(List<Loosening> loosenings, Predicate<Selection> mended) {
-        return loosenings.stream().filter(loosening -> mended.test(choosing.apply(loosening.setUps().get()))).map(Loosening::said).toList();
+    /**
+     * @param likely constraints that may bind alone
+     * @param all    that may bind together
+     */
+    private Said binds(List<Loosening> likely, List<Loosening> all, Predicate<Selection> mended) {
+        var alone = likely.stream().filter(loosening -> mended.test(without(List.of(loosening)))).map(Loosening::said).toList();
+        if (!alone.isEmpty()) {
+            return Said.of("binds/alone").listed("constraints", alone);
+        }
+        var together = together(all, mended).stream().map(Loosening::said).toList();
+        return together.isEmpty() ? Said.of("binds/more") : Said.of("binds/together").listed("constraints", together);
+    }
+
+    /** Some that mend it together, none of which may be put back, in the order given; none where all together do not mend it. */
+    private List<Loosening> together(List<Loosening> loosenings, Predicate<Selection> mended) {
+        var left = loosenings;
+        if (!mended.test(without(left))) {
+            return List.of();
+        }
+        for (var loosening : loosenings) {
+            var fewer = left.stream().filter(kept -> !kept.equals(loosening)).toList();
+            left = mended.test(without(fewer)) ? fewer : left;
+        }
+        return left;
+    }
+
+    private Selection without(List<Loosening> loosenings) {
+        return choosing.apply(Loosening.without(setUps, loosenings));
     }
 }

@@ -15,7 +15,11 @@ import java.util.List;
  */
 record Stages(List<StageWeeks> blocks, Stage start, int weeks) {
     static Stages of(Schedule schedule) {
-        var start = schedule.startStage();
+        return of(schedule, schedule.startStage());
+    }
+
+    /** @param start the stage that leads week 1, in place of the one the schedule asks for */
+    static Stages of(Schedule schedule, Stage start) {
         double[] opens = switch (start) {
             case FLOOR -> new double[] {0, 0.25, 0.5, 0.875};
             case SUPPORTED -> new double[] {0, 0, 0.4, 0.85};

@@ -1,6 +1,7 @@
 package contrapposto.select;
 
 import contrapposto.catalogue.CapacityGroup;
+import contrapposto.catalogue.Family;
 import contrapposto.catalogue.Muscle;
 import contrapposto.quantity.Side;
 import java.util.ArrayList;
@@ -30,7 +31,9 @@ record Steps(int[] cell, int[] add, int[] cap, int[] weight, int[] goal, long[] 
         private static final int RIBS = PHASED + 2;
         private static final int PATTERN = RIBS + 2;
         private static final int STANDING = PATTERN + PATTERNS;
-        private static final int COUNT = STANDING + 1;
+        private static final int KINDS = STANDING + 1;
+        private static final int WEEK = KINDS + 2;
+        private static final int COUNT = WEEK + 1;
         private static final int OF_A_BLOCK = COUNT + 1;
 
         int muscle(int block, Side side, Muscle muscle) {
@@ -127,6 +130,8 @@ record Steps(int[] cell, int[] add, int[] cap, int[] weight, int[] goal, long[] 
             if (pattern >= 0) {
                 row(Goal.PATTERNS, cells.of(b, Cells.PATTERN + pattern), days, Tally.PATTERN_ENOUGH, 1);
             }
+            row(Goal.EVERY_WEEK, cells.of(b, Cells.WEEK), 1, Enough.EXERCISES, 1);
+            row(Goal.EVERY_WEEK, cells.of(b, Cells.KINDS + (item.works() == Family.Works.LEG ? 0 : 1)), 1, 1, 1);
             row(Goal.FILLED, cells.count(b), 1, frame.filled(), 1);
         }
 

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import contrapposto.catalogue.CapacityGroup;
+import contrapposto.catalogue.Family;
 import contrapposto.catalogue.Muscle;
 import contrapposto.catalogue.Stage;
 import contrapposto.check.CheckedSpec.Aim;
@@ -224,6 +225,8 @@ class SearchTest {
         int days = frame.days().size();
         for (var block : frame.blocks()) {
             var here = in(chosen, block);
+            sums[Goal.EVERY_WEEK.ordinal()] += Math.min(3, here.size()) + (here.stream().anyMatch(i -> i.works() == Family.Works.LEG) ? 1 : 0)
+                    + (here.stream().anyMatch(i -> i.works() != Family.Works.LEG) ? 1 : 0);
             for (var side : Side.values()) {
                 for (var wanted : frame.wanted().get(side).entrySet()) {
                     int halves = here.stream().mapToInt(i -> {
@@ -292,7 +295,7 @@ class SearchTest {
                     things.add(thing);
                 }
             }
-            items.add(new Item(i, "family-" + i, stage, CapacityGroup.values()[random.nextInt(9)], window, muscles(random),
+            items.add(new Item(i, "family-" + i, stage, CapacityGroup.values()[random.nextInt(9)], Family.Works.values()[random.nextInt(3)], window, muscles(random),
                     muscles(random), some(random), some(random), random.nextBoolean(), loaded,
                     !loaded && (stage == Stage.FLOOR || stage == Stage.SUPPORTED) && random.nextBoolean(), random.nextInt(4) == 0, loaded ? hard(random) : Set.of(), things,
                     30 + 30 * random.nextInt(3), 100 + random.nextInt(200), 2, 3, random.nextInt(6) == 0));
