@@ -39,6 +39,11 @@ final class Invented {
 
     /** A client of any build, age and finding, in any room, with none to two restrictions; the same seed gives the same one. */
     static CheckedSpec random(int seed) {
+        return restricted(seed, 0);
+    }
+
+    /** The same with so many things more to keep away from on both sides. */
+    static CheckedSpec restricted(int seed, int more) {
         var chance = new Random(seed * APART);
         var equipment = new ArrayList<String>();
         if (chance.nextInt(4) > 0) {
@@ -69,6 +74,10 @@ final class Invented {
         for (int i = chance.nextInt(3); i > 0; i--) {
             restrictions.add("  - {avoid: %s, side: %s}".formatted(one(chance, RestrictionTag.words().toArray(String[]::new)),
                     one(chance, "left", "right", "both")));
+        }
+        var further = new Random(seed + APART);
+        for (int i = 0; i < more; i++) {
+            restrictions.add("  - {avoid: %s, side: both}".formatted(one(further, RestrictionTag.words().toArray(String[]::new))));
         }
         return checked("""
                 format: 1

@@ -3,6 +3,7 @@ package contrapposto.select;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import contrapposto.check.CheckedSpec;
 import contrapposto.wording.Said;
 import contrapposto.wording.Teller;
 import contrapposto.wording.Term;
@@ -20,6 +21,7 @@ import org.junit.jupiter.params.provider.CsvSource;
  */
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
 class ShortfallsTest {
+    private static final int THIN_CLIENTS = Integer.getInteger("contrapposto.thin", 20);
     private static final String SPEC = """
             format: 1
             client: {name: Invented, age: 34, height: 171 cm, mass: 64 kg, training-years: 2}
@@ -100,6 +102,49 @@ class ShortfallsTest {
         if (Integer.getInteger("contrapposto.selection", 4) >= 100) {
             System.out.println("asked for and left out: " + left + ", of which a single constraint binds: " + named);
         }
+    }
+
+    /**
+     * Clients at random with few weeks, few minutes and up to four things to keep away from: each week in which a day has nothing,
+     * fewer than three exercises or one kind of work is told of, with the constraints that bind; no other week is.
+     */
+    @Test
+    void no_day_is_empty_or_thin_without_naming_what_binds() {
+        int thin = 0;
+        int alone = 0;
+        for (int client = 0; client < THIN_CLIENTS; client++) {
+            var chance = new Random(client * 31L + 5);
+            var setUps = Invented.setUps(Invented.restricted(client, chance.nextInt(5)));
+            var was = setUps.assessed().spec().schedule();
+            var selection = new Selector().select(Invented.with(setUps, new CheckedSpec.Schedule(was.start(), 1 + chance.nextInt(6), was.days(),
+                    10 + 5 * chance.nextInt(9), was.startStage(), was.gate())));
+            for (int week = 1; week <= selection.stages().getLast().lastWeek(); week++) {
+                int now = week;
+                var told = selection.shortfalls().stream().filter(said -> within(said, now)).toList();
+                if (selection.days().stream().allMatch(day -> full(selection, day, now))) {
+                    assertEquals(List.of(), told, "client " + client + ", week " + week);
+                } else {
+                    assertEquals(1, told.size(), "client " + client + ", week " + week);
+                    assertTrue(!constraints(told.getFirst()).isEmpty(), () -> told(selection));
+                    thin++;
+                    alone += how(told.getFirst()).key().equals("binds/alone") ? 1 : 0;
+                }
+            }
+        }
+        assertTrue(thin > 0, "the clients have thin weeks");
+        System.out.println(THIN_CLIENTS + " clients; empty or thin weeks: " + thin + ", of which a single constraint binds: " + alone);
+    }
+
+    private static boolean within(Said said, int week) {
+        return said.terms().get("from") instanceof Term.Count(var from) && said.terms().get("to") instanceof Term.Count(var to)
+                && from <= week && week <= to;
+    }
+
+    private static boolean full(Selection selection, Selection.Day day, int week) {
+        var works = day.numbers().stream().map(number -> selection.exercises().get(number - 1))
+                .filter(chosen -> chosen.firstWeek() <= week && week <= chosen.lastWeek())
+                .map(chosen -> Invented.CATALOGUE.family(chosen.id()).orElseThrow().works()).toList();
+        return works.size() >= 3 && works.stream().distinct().count() >= 2;
     }
 
     /** Nothing left at all: no constraint alone is to blame, and it says so. */
