@@ -45,7 +45,7 @@ final class CardPress {
         if (assessed.verdict().withheld()) {
             return refused(person, "screening withholds exercises from `" + person.client().label() + "`", "build the spec for the referral page");
         }
-        var setUps = new SetUpChooser().choose(assessed, new Catalogue(List.of(family), catalogue.words(), catalogue.rules()));
+        var setUps = new SetUpChooser().inParallel().choose(assessed, catalogue);       // all of them: what stands in is on the card
         if (!setUps.usable().containsKey(family.id())) {
             return refused(person, "`" + family.id() + "` cannot be set up for `" + person.client().label() + "`: "
                     + String.join("; ", setUps.leftOut().get(family.id()).stream().map(r -> r.because()).toList()),

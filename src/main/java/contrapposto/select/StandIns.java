@@ -4,6 +4,7 @@ import contrapposto.assess.Reason;
 import contrapposto.assess.Reason.Source;
 import contrapposto.catalogue.CapacityGroup;
 import contrapposto.catalogue.Family;
+import contrapposto.catalogue.Muscle;
 import contrapposto.catalogue.RestrictionTag;
 import contrapposto.quantity.Sided;
 import contrapposto.setup.SetUps;
@@ -12,21 +13,29 @@ import contrapposto.wording.Said;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Predicate;
 import java.util.function.ToIntFunction;
 import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
 
 /**
- * What would best stand in for an exercise of the plan: the nearest in kind, and of equals the best by the score that the plan was
- * chosen by. Every exercise that is not in the plan and trains one of the same muscles on the same sides takes its place, in its
- * weeks, and the plan is scored again.
+ * What would best stand in for an exercise of the plan: of those that do the same kind of work (legs, arms or trunk) and train, on each
+ * side, a third of the muscles it trains in full, the nearest in kind; of equals the best by the score that the plan was chosen by. Each takes
+ * its place, in its weeks, and the plan is scored again.
+ *
+ * <p>Where something hurts, nobody knows yet what. What stands in must ask for nothing that the exercise does not ask for, and for less:
+ * fewer of its joints and demands. The more joints it leaves in peace, the better (house).
  */
 final class StandIns {
-    /** Steps down the links to easier families that still count as a step of this one. */
-    private static final int STEPS = 3;
+    /** What an exercise asks of a body besides its position. */
+    private static final Set<RestrictionTag> DEMANDS = EnumSet.complementOf(EnumSet.of(RestrictionTag.KNEELING, RestrictionTag.PRONE,
+            RestrictionTag.SUPINE, RestrictionTag.SIDE_LYING, RestrictionTag.FLOOR));
+    /** A joint left in peace outweighs nearness in kind. */
+    private static final int JOINT = 10;
     /** Always at hand, so never taken. */
     private static final Set<String> AT_HAND = Set.of("mat", "wall", "support");
 
@@ -81,9 +90,21 @@ final class StandIns {
     }
 
     private Optional<Other> hurts(Item item) {
-        var easier = easier(family(item));
-        return best(item, other -> other.inPlaceOf(item), other -> spares(item, other) || easier.contains(other.id()),
-                other -> kinship(item, other));
+        return best(item, other -> other.inPlaceOf(item), other -> gentler(item, other),
+                other -> spared(item, other) * JOINT + kinship(item, other));
+    }
+
+    private boolean gentler(Item item, Item other) {
+        var asks = demands(family(item));
+        var less = demands(family(other));
+        return asks.containsAll(less) && less.size() < asks.size();
+    }
+
+    /** How many of its joints another leaves in peace. */
+    private int spared(Item item, Item other) {
+        var joints = joints(family(item));
+        joints.removeAll(joints(family(other)));
+        return joints.size();
     }
 
     /** How near in kind, the higher the nearer: the same movement under load, else the same place, on the feet or below. */
@@ -132,33 +153,36 @@ final class StandIns {
         return all;
     }
 
-    /** Whether it works on all the sides of the other and on one of its muscles, and belongs to no later stage. */
+    /** Whether one side's work covers a third of what the other's trains in full (house). */
+    private static boolean trains(Map<Muscle, Integer> wanted, Map<Muscle, Integer> offered) {
+        int all = 0;
+        int some = 0;
+        for (var use : wanted.entrySet()) {
+            all += use.getValue() >= 2 ? use.getValue() : 0;
+            some += use.getValue() >= 2 ? Math.min(use.getValue(), offered.getOrDefault(use.getKey(), 0)) : 0;
+        }
+        return all > 0 && 3 * some >= all;
+    }
+
+    /** Whether it does the same kind of work on all the sides of the other, on a third of the chief muscles of each, and belongs to no later stage. */
     private boolean serves(Item item, Item other) {
         var sides = sides(item).sides();
-        return other.stage().compareTo(item.stage()) <= 0 && sides(other).sides().containsAll(sides) && sides.stream().anyMatch(side -> item.on(side).entrySet().stream()
-                .anyMatch(use -> use.getValue() >= 2 && other.on(side).containsKey(use.getKey())));
+        return other.works() == item.works() && other.stage().compareTo(item.stage()) <= 0 && sides(other).sides().containsAll(sides)
+                && sides.stream().allMatch(side -> trains(item.on(side), other.on(side)));
     }
 
     private boolean spares(Item item, Item other) {
-        var joints = joints(family(item));
-        return joints(family(other)).stream().noneMatch(joints::contains);
+        return spared(item, other) == joints(family(item)).size();
     }
 
     private static Set<RestrictionTag> joints(Family family) {
-        var joints = EnumSet.noneOf(RestrictionTag.class);
-        family.tags().forEach(tag -> RestrictionTag.of(tag).filter(known -> known.compareTo(RestrictionTag.NECK) >= 0).ifPresent(joints::add));
-        return joints;
+        return demands(family).stream().filter(tag -> tag.compareTo(RestrictionTag.NECK) >= 0)
+                .collect(Collectors.toCollection(() -> EnumSet.noneOf(RestrictionTag.class)));
     }
 
-    /** Ids of families that links to the easier lead to, its own left out. */
-    private Set<String> easier(Family family) {
-        var found = new TreeSet<String>();
-        var last = List.of(family);
-        for (int step = 0; step < STEPS; step++) {
-            last = last.stream().flatMap(f -> f.easier().stream()).map(Family.Link::family).filter(id -> !id.equals(family.id()) && found.add(id))
-                    .flatMap(id -> setUps.catalogue().family(id).stream()).toList();
-        }
-        return found;
+    private static Set<RestrictionTag> demands(Family family) {
+        return family.tags().stream().flatMap(tag -> RestrictionTag.of(tag).stream()).filter(DEMANDS::contains)
+                .collect(Collectors.toCollection(() -> EnumSet.noneOf(RestrictionTag.class)));
     }
 
     private Set<String> needs(Item item) {
