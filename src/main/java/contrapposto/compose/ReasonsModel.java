@@ -81,7 +81,7 @@ record ReasonsModel(String id, String number, String name, String kind, String p
         Mechanics m = side.solved().pose().mechanics();
         var rows = new Rows(units, new ArrayList<>());
         rows.angle("shin", m.shinWorking(), m.shinStart());
-        rows.share(m.frontShare(), m.leftShare());
+        rows.share(m.frontShare(), m.leftShare(), side.solved().side());
         rows.plainAngle("knee-flexion", m.kneeFlexion());
         rows.angle("lean", m.trunkLean(), Double.NaN);
         if (side.solved().family().works() == Family.Works.ARM) {
@@ -102,6 +102,9 @@ record ReasonsModel(String id, String number, String name, String kind, String p
     private record Rows(Units units, List<Number> made) {
         /** Below this a moment is not worth a line, N·m. */
         private static final double SLIGHT = 0.5;
+        /** The least weight that prints as more than nothing, kg. */
+        private static final double LEAST = 0.05;
+        private static final char NO_BREAK = '\u00a0';
 
         void add(String kind, String value, String more) {
             made.add(new Number(kind, value, more));
@@ -116,11 +119,12 @@ record ReasonsModel(String id, String number, String name, String kind, String p
             Units.known(degrees).ifPresent(at -> add(kind, units.measured(Math.round(at), "deg"), ""));
         }
 
-        void share(double front, double left) {
+        /** The weight on the foot in front, or where none is in front on the foot of this side. */
+        void share(double front, double left, Side side) {
             if (!Double.isNaN(front)) {
                 add("front-share", units.percent(front, 1), "");
             } else {
-                Units.known(left).ifPresent(share -> add("left-share", units.percent(share, 1), ""));
+                Units.known(side == Side.LEFT ? left : 1 - left).ifPresent(share -> add(side.word() + "-share", units.percent(share, 1), ""));
             }
         }
 
@@ -145,8 +149,10 @@ record ReasonsModel(String id, String number, String name, String kind, String p
                 if (capacity.together() > capacity.moment()) {
                     add("capacity-together", units.moment(capacity.together()), "");
                 }
-                add("one-rep-max", units.mass(capacity.oneRepMax()), capacity.formula());
-                add("load-exact", units.mass(tenths(capacity.exactLoad())), "");
+                add("one-rep-max", units.mass(capacity.oneRepMax()), capacity.formula().replace(' ', NO_BREAK).replaceFirst(":" + NO_BREAK, ": "));
+                if (capacity.exactLoad() >= LEAST) {
+                    add("load-exact", units.mass(tenths(capacity.exactLoad())), "");
+                }
             });
             first.load().ifPresent(load -> add("load", load > 0 ? units.mass(load) : "0", ""));
             first.share().ifPresent(share -> add("share", units.percent(share, 1), ""));

@@ -21,7 +21,7 @@ final class BlockSetter {
     private static final double NARROW = 60;
     private static final double TIGHTEST_ROW = 31;
     private static final double WIDEST_ROW = 48;
-    private static final double LARGE_TIGHTEST_ROW = 50;
+    private static final double LARGE_TIGHTEST_ROW = 44;
     private static final double LARGE_ROW = 88;
     private static final double PANEL_INSET = 3.5;
     /** From the plain print's type to the large one's: charts keep their proportions to their words. */

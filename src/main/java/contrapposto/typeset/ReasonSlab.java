@@ -5,6 +5,9 @@ import java.util.Optional;
 
 /** Statements, each with the word for its source in a column at the right. */
 record ReasonSlab(List<Item> items, Style style, double measure, double gap) implements Slab {
+    /** Statements that go over to the next page at least, where there are enough. */
+    private static final int FEWEST_AFTER = 2;
+
     record Item(List<Line> words, Line source) { }
 
     @Override
@@ -51,6 +54,7 @@ record ReasonSlab(List<Item> items, Style style, double measure, double gap) imp
             used += gap;
             fits++;
         }
+        fits = fits < items.size() && items.size() >= 2 * FEWEST_AFTER ? Math.min(fits, items.size() - FEWEST_AFTER) : fits;
         return fits == 0 || fits == items.size() ? Optional.empty() : Optional.of(new Cut(
                 new ReasonSlab(items.subList(0, fits), style, measure, gap),
                 new ReasonSlab(items.subList(fits, items.size()), style, measure, gap)));
