@@ -12,9 +12,10 @@ import java.util.stream.Collectors;
 /**
  * The week tables: one for all days that do the same, or one for them and a run of eight weeks. Widths are finished, in mm.
  *
- * @param unit of the weights
+ * @param unit       of the weights
+ * @param shortUntil the last of the first weeks whose sessions leave many minutes over, where they do
  */
-record WeeksModel(String unit, List<Table> tables) {
+record WeeksModel(String unit, Optional<String> shortUntil, List<Table> tables) {
     private static final int MOST_WEEKS = 8;
     private static final double MEASURE = 178;
     private static final double NAME = 51;
@@ -75,7 +76,7 @@ record WeeksModel(String unit, List<Table> tables) {
             var run = weeks.subList(from, Math.min(weeks.size(), from + each));
             alike(words.plan().days()).forEach(days -> table(words, days, run).ifPresent(made::add));
         }
-        return new WeeksModel(words.units().massUnit(), made);
+        return new WeeksModel(words.units().massUnit(), words.plan().shortUntil().map(String::valueOf), made);
     }
 
     /** Days that do the same exercises, in the order of their first day. */

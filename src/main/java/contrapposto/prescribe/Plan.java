@@ -37,6 +37,11 @@ public record Plan(Assessed assessed, Catalogue catalogue, Side firstSide, Local
         return assessed.spec();
     }
 
+    /** The last of the first weeks whose sessions leave many minutes over; empty where they do not. */
+    public Optional<Long> shortUntil() {
+        return ShortSessions.last(reasons);
+    }
+
     public boolean withheld() {
         return assessed.verdict().withheld();
     }

@@ -4,8 +4,10 @@ import contrapposto.assess.Reason;
 import contrapposto.assess.Reason.Source;
 import contrapposto.prescribe.Plan.Day;
 import contrapposto.wording.Said;
+import contrapposto.wording.Term;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** Why the first weeks leave minutes over: without weights there is little to do, and sets are not added to fill time. */
 final class ShortSessions {
@@ -13,6 +15,12 @@ final class ShortSessions {
     private static final double SHORT = 0.6;
 
     private ShortSessions() { }
+
+    /** The last of the weeks that a plan's reason tells of; empty where there is none. */
+    static Optional<Long> last(List<Reason> reasons) {
+        return reasons.stream().filter(reason -> reason.rule().equals("short-sessions")).map(reason -> reason.said().terms().get("last"))
+                .flatMap(term -> term instanceof Term.Count(var week) ? Stream.of(week) : Stream.empty()).findFirst();
+    }
 
     /** Said where every session of the first weeks is short. */
     static Optional<Reason> reason(List<Day> days, int minutes) {

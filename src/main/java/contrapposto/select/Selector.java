@@ -18,6 +18,7 @@ import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * Chooses the exercises, their days, weeks and sets: the best there is by {@link Goal}, within minutes, equipment,
@@ -45,7 +46,7 @@ public final class Selector {
         var scale = Scale.of(spec.aims());
         var items = new Items(setUps, stages).all();
         var barred = new LinkedHashMap<String, List<Reason>>();
-        items.forEach(item -> bar(item, setUps).forEach(reason ->
+        items.forEach(item -> bar(item, items, setUps).forEach(reason ->
                 barred.computeIfAbsent(item.id(), id -> new ArrayList<>()).add(reason)));
         var free = items.stream().filter(i -> !barred.containsKey(i.id())).toList();
         return selection(setUps, stages, spread(setUps, frame, scale, free), scale, items, barred);
@@ -59,9 +60,12 @@ public final class Selector {
         var asked = Stages.of(setUps.assessed().spec().schedule());
         return Arrays.stream(Stage.values()).filter(stage -> stage.compareTo(asked.start()) >= 0)
                 .map(stage -> Stages.of(setUps.assessed().spec().schedule(), stage))
-                .filter(stages -> Enough.on(new Items(setUps, stages).all().stream().filter(item -> item.window().first() == 1)
-                        .filter(item -> bar(item, setUps, stages).isEmpty()).map(Item::works).toList()))
-                .findFirst().orElse(asked);
+                .filter(stages -> Enough.on(inWeekOne(setUps, stages))).findFirst().orElse(asked);
+    }
+
+    private static List<Family.Works> inWeekOne(SetUps setUps, Stages stages) {
+        var items = new Items(setUps, stages).all();
+        return items.stream().filter(item -> item.window().first() == 1 && bar(item, items, setUps).isEmpty()).map(Item::works).toList();
     }
 
     /**
@@ -132,7 +136,7 @@ public final class Selector {
     }
 
     /** Hard reasons against an exercise as such. */
-    private static List<Reason> bar(Item item, SetUps setUps) {
+    private static List<Reason> bar(Item item, List<Item> items, SetUps setUps) {
         var spec = setUps.assessed().spec();
         var reasons = new ArrayList<Reason>();
         int skill = setUps.usable().get(item.id()).values().getFirst().family().skill();
@@ -142,7 +146,16 @@ public final class Selector {
         if (!item.pinned() && skill >= SKILLED && spec.client().trainingYears() < SKILLED_YEARS) {
             reasons.add(Reason.of("skill", Said.of("skill").number("years", spec.client().trainingYears(), 1), Source.HOUSE));
         }
+        harderBefore(item, items, setUps).ifPresent(harder -> reasons.add(Reason.of("easier-form", Said.of("easier-form")
+                .exercise("exercise", harder.id()).count("week", harder.window().first()), Source.HOUSE)));
         return reasons;
+    }
+
+    /** A step up of this one that the coach asked for or tested, so that it is in the plan before this one could come in. */
+    private static Optional<Item> harderBefore(Item item, List<Item> items, SetUps setUps) {
+        var harder = family(setUps, item).harder().stream().map(Family.Link::family).toList();
+        return items.stream().filter(other -> !item.pinned() && other.pinned() && harder.contains(other.id())
+                && other.stage().compareTo(item.stage()) > 0 && other.window().first() < item.window().first()).findFirst();
     }
 
     private static Selection selection(SetUps setUps, Stages stages, Week week, Scale scale, List<Item> items,

@@ -107,9 +107,12 @@ final class StandIns {
         return joints.size();
     }
 
-    /** How near in kind, the higher the nearer: the same movement under load, else the same place, on the feet or below. */
-    private static int kinship(Item item, Item other) {
-        return item.group() == other.group() && item.group() != CapacityGroup.NONE ? 2 : item.onFeet() == other.onFeet() ? 1 : 0;
+    /** How near in kind, the higher the nearer: the same movement under load; then the same turn; then the same place and base. */
+    private int kinship(Item item, Item other) {
+        int group = item.group() == other.group() && item.group() != CapacityGroup.NONE ? 4 : 0;
+        int turn = item.turning() && other.turning() ? 2 : 0;
+        int place = item.onFeet() == other.onFeet() ? 1 : 0;
+        return group + turn + place + (family(item).base() == family(other).base() ? 1 : 0);
     }
 
     /**

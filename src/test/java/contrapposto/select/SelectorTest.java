@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import contrapposto.assess.Assessor;
+import contrapposto.assess.Reason;
 import contrapposto.assess.Specs;
 import contrapposto.catalogue.Catalogue;
 import contrapposto.catalogue.CatalogueReader;
@@ -15,6 +16,7 @@ import contrapposto.setup.SetUpChooser;
 import contrapposto.setup.SetUps;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.TreeSet;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
@@ -107,5 +109,35 @@ class SelectorTest {
             long kept = after.stream().filter(before::contains).count();
             assertTrue(kept >= before.size() - 1, () -> "without dumbbell " + gone + ": " + after + " after " + before);
         }
+    }
+
+    /** An order every coach keeps (common practice, no source): hands on a wall first, the weight later, never the other way round. */
+    @Test
+    void no_supported_form_comes_in_after_its_loaded_one_that_was_tested() {
+        var spec = Invented.checked("""
+                format: 1
+                client: {name: Invented, age: 34, height: 171 cm, mass: 64 kg, training-years: 0.5}
+                assessment:
+                  date: 2026-03-02
+                  pelvis: {turned: right}
+                  tests:
+                    - {exercise: split-squat, side: left, load: 8 kg, reps: 8, in-reserve: 2}
+                    - {exercise: split-squat, side: right, load: 10 kg, reps: 8, in-reserve: 2}
+                schedule: {start: 2026-03-09, weeks: 8, days: [mon, wed, fri], minutes: 50, start-stage: floor}
+                equipment: {dumbbells: {from: 2 kg, to: 24 kg, step: 2 kg}, boxes: [10 cm, 15 cm, 30 cm], also: [mat, wall]}
+                """);
+        var selection = new Selector().select(Invented.setUps(spec));
+        assertEquals(1, chosen(selection, "split-squat").orElseThrow().firstWeek());
+        assertEquals(List.of("easier-form"), selection.leftOut().get("wall-split-squat").stream().map(Reason::rule).toList());
+        for (var easier : selection.exercises()) {
+            var family = easier.sides().values().getFirst().family();
+            family.harder().stream().flatMap(link -> chosen(selection, link.family()).stream())
+                    .filter(harder -> harder.sides().values().getFirst().family().stage().compareTo(family.stage()) > 0)
+                    .forEach(harder -> assertTrue(easier.firstWeek() <= harder.firstWeek(), easier.id() + " comes in after " + harder.id()));
+        }
+    }
+
+    private static Optional<Selection.Chosen> chosen(Selection selection, String id) {
+        return selection.exercises().stream().filter(chosen -> chosen.id().equals(id)).findFirst();
     }
 }
