@@ -1,6 +1,7 @@
 package contrapposto.select;
 
 import contrapposto.catalogue.CapacityGroup;
+import contrapposto.catalogue.Family;
 import contrapposto.catalogue.Muscle;
 import contrapposto.catalogue.Stage;
 import contrapposto.check.CheckedSpec.Aim;
@@ -25,6 +26,7 @@ final class Made {
     private final Map<Muscle, Integer> right = new EnumMap<>(Muscle.class);
     private final Set<Side> phased = EnumSet.noneOf(Side.class);
     private final Set<Side> ribs = EnumSet.noneOf(Side.class);
+    private Family.Works works = Family.Works.LEG;
     private boolean turning;
     private boolean loaded;
     private boolean light;
@@ -57,6 +59,11 @@ final class Made {
 
     Made weeks(int first, int last) {
         window = new Window(first, last);
+        return this;
+    }
+
+    Made works(Family.Works kind) {
+        works = kind;
         return this;
     }
 
@@ -128,7 +135,7 @@ final class Made {
     }
 
     Item item() {
-        return new Item(place, "family-" + place, stage, group, window, left, right, phased, ribs, turning, loaded, light, twoSided, hard, things, fetch, set, least, most, pinned);
+        return new Item(place, "family-" + place, stage, group, works, window, left, right, phased, ribs, turning, loaded, light, twoSided, hard, things, fetch, set, least, most, pinned);
     }
 
     static final List<DayOfWeek> APART = List.of(DayOfWeek.MONDAY, DayOfWeek.WEDNESDAY, DayOfWeek.FRIDAY);

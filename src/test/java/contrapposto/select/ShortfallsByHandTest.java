@@ -52,12 +52,24 @@ class ShortfallsByHandTest {
     /** The shortfalls of a plan with a curl alone, where a choice holds all that is set up once the spec is as this says. */
     private static List<Said> shortfalls(CheckedSpec spec, Predicate<CheckedSpec> mended) {
         var setUps = able(spec);
-        return Shortfalls.of(setUps, holding(setUps, "supported-curl"), looser -> mended.test(looser.assessed().spec()) ? holding(able(spec), "supported-curl", ASKED, "goblet-squat")
-                : holding(able(spec), "supported-curl"));
+        return of("shortfall/asked", Shortfalls.of(setUps, holding(setUps, "supported-curl"), looser -> mended.test(looser.assessed().spec())
+                ? holding(able(spec), "supported-curl", ASKED, "goblet-squat") : holding(able(spec), "supported-curl")));
+    }
+
+    private static List<Said> of(String key, List<Said> shortfalls) {
+        return shortfalls.stream().filter(said -> said.key().equals(key)).toList();
+    }
+
+    private static Said how(Said said) {
+        return ((Term.Told) said.terms().get("binds")).said();
     }
 
     private static List<String> binds(Said said) {
-        return ((Term.Listed) said.terms().get("binds")).inside().map(Said::key).toList();
+        return constraints(said).stream().map(Said::key).toList();
+    }
+
+    private static List<Said> constraints(Said said) {
+        return how(said).terms().get("constraints") instanceof Term.Listed listed ? listed.inside().toList() : List.of();
     }
 
     private static String exercise(Said said) {
@@ -90,7 +102,7 @@ class ShortfallsByHandTest {
                 .choosing(new CheckedSpec.Choices(List.of(ASKED), List.of(), Map.of(), Map.of())).aiming(List.of(Aim.STRENGTH));
         var said = shortfalls(alone, spec -> true).getFirst();
         assertEquals(List.of("binds/minutes"), binds(said));
-        assertEquals(50, ((Term.Count) ((Term.Listed) said.terms().get("binds")).inside().findFirst().orElseThrow().terms().get("minutes")).count());
+        assertEquals(50, ((Term.Count) constraints(said).getFirst().terms().get("minutes")).count());
     }
 
     @Test
@@ -99,10 +111,15 @@ class ShortfallsByHandTest {
     }
 
     @Test
-    void where_no_single_constraint_binds_the_plans_own_reasons_stand() {
-        var said = shortfalls(asking(ASKED), spec -> false).getFirst();
-        assertEquals("shortfall/asked-together", said.key());
-        assertEquals(List.of("not-chosen/no-room"), binds(said));
+    void several_that_only_mend_it_together_are_named_together_and_no_other() {
+        var said = shortfalls(asking(ASKED), spec -> spec.schedule().minutes() == 240 && spec.schedule().days().size() == 1).getFirst();
+        assertEquals("binds/together", how(said).key());
+        assertEquals(List.of("binds/minutes", "binds/days"), binds(said));
+    }
+
+    @Test
+    void what_no_constraint_mends_says_so() {
+        assertEquals("binds/more", how(shortfalls(asking(ASKED), spec -> false).getFirst()).key());
     }
 
     @Test
@@ -130,7 +147,7 @@ class ShortfallsByHandTest {
 
     private static List<String> empty(List<StageWeeks> stages, int... windows) {
         var setUps = nothing(asking());
-        return Shortfalls.of(setUps, weeks(setUps, stages, windows), looser -> weeks(setUps, stages, windows)).stream()
+        return of("shortfall/empty", Shortfalls.of(setUps, weeks(setUps, stages, windows), looser -> weeks(setUps, stages, windows))).stream()
                 .map(said -> said.key() + " " + ((Term.Count) said.terms().get("from")).count() + "-" + ((Term.Count) said.terms().get("to")).count()).toList();
     }
 
@@ -139,10 +156,10 @@ class ShortfallsByHandTest {
         var three = List.of(new StageWeeks(Stage.FLOOR, 1, 2), new StageWeeks(Stage.SUPPORTED, 3, 4), new StageWeeks(Stage.STANDING, 5, 8));
         assertEquals(List.of(), empty(three, 1, 8));
         assertEquals(List.of(), empty(three, 1, 2, 3, 5));
-        assertEquals(List.of("shortfall/empty-together 5-8"), empty(three, 1, 4));
-        assertEquals(List.of("shortfall/empty-together 3-8"), empty(three, 1, 2), "two runs that touch are one");
-        assertEquals(List.of("shortfall/empty-together 1-2", "shortfall/empty-together 5-8"), empty(three, 3, 4));
-        assertEquals(List.of("shortfall/empty-together 1-8"), empty(three));
+        assertEquals(List.of("shortfall/empty 5-8"), empty(three, 1, 4));
+        assertEquals(List.of("shortfall/empty 3-8"), empty(three, 1, 2), "two runs that touch are one");
+        assertEquals(List.of("shortfall/empty 1-2", "shortfall/empty 5-8"), empty(three, 3, 4));
+        assertEquals(List.of("shortfall/empty 1-8"), empty(three));
     }
 
     @Test
@@ -150,14 +167,24 @@ class ShortfallsByHandTest {
         var setUps = nothing(asking());
         var full = weeks(setUps, List.of(new StageWeeks(Stage.STANDING, 1, 8)), 1, 8);
         var half = new Selection(setUps, full.exercises(), List.of(full.days().getFirst(), new Selection.Day(DayOfWeek.THURSDAY, List.of())), full.stages(), Map.of(), List.of());
-        assertEquals(1, Shortfalls.of(setUps, half, looser -> half).size());
+        assertEquals(1, of("shortfall/empty", Shortfalls.of(setUps, half, looser -> half)).size());
+    }
+
+    /** A day with something, but fewer than three exercises or one kind of work, is told as thin, not as empty. */
+    @Test
+    void a_day_with_too_little_is_thin() {
+        var setUps = nothing(asking());
+        var one = weeks(setUps, List.of(new StageWeeks(Stage.STANDING, 1, 8)), 1, 8);
+        var said = of("shortfall/thin", Shortfalls.of(setUps, one, looser -> one));
+        assertEquals(1, said.size());
+        assertEquals("binds/more", how(said.getFirst()).key());
+        assertEquals(List.of(), of("shortfall/empty", Shortfalls.of(setUps, one, looser -> one)));
     }
 
     private static List<String> mending(CheckedSpec spec, Predicate<SetUps> mended) {
         var setUps = nothing(spec);
         var stages = List.of(new StageWeeks(Stage.STANDING, 1, 8));
-        var said = Shortfalls.of(setUps, weeks(setUps, stages), looser -> mended.test(looser) ? weeks(setUps, stages, 1, 8) : weeks(setUps, stages));
-        assertEquals("shortfall/empty", said.getFirst().key());
+        var said = of("shortfall/empty", Shortfalls.of(setUps, weeks(setUps, stages), looser -> mended.test(looser) ? weeks(setUps, stages, 1, 8) : weeks(setUps, stages)));
         return binds(said.getFirst());
     }
 
@@ -177,9 +204,9 @@ class ShortfallsByHandTest {
         assertEquals(List.of("binds/equipment", "binds/person", "binds/finding"), Loosening.forExercise(setUps, "step-up").stream().map(one -> one.said().key()).toList());
         var square = nothing(Specs.turned(Turned.SQUARE).spec());
         assertEquals(List.of("binds/equipment", "binds/person"), Loosening.forExercise(square, "step-up").stream().map(one -> one.said().key()).toList());
-        var found = Loosening.forExercise(setUps, "step-up").getLast().setUps().get();
+        var found = Loosening.without(setUps, List.of(Loosening.forExercise(setUps, "step-up").getLast()));
         assertEquals(Turned.SQUARE, found.assessed().spec().assessment().turned());
-        var furnished = Loosening.forExercise(setUps, "step-up").getFirst().setUps().get().assessed().spec().equipment();
+        var furnished = Loosening.without(setUps, List.of(Loosening.forExercise(setUps, "step-up").getFirst())).assessed().spec().equipment();
         assertEquals(List.of(1.0, 40.0, 40.0), List.of(furnished.dumbbells().getFirst().kilograms(), furnished.dumbbells().getLast().kilograms(), (double) furnished.dumbbells().size()));
         assertEquals(List.of(5, 60, 12), List.of((int) Math.round(furnished.boxes().getFirst().metres() * 100), (int) Math.round(furnished.boxes().getLast().metres() * 100), furnished.boxes().size()));
     }
