@@ -15,6 +15,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
 
 /**
@@ -116,7 +117,7 @@ record CardModel(String id, String number, String name, String kind, String rest
     }
 
     private static Set<Integer> weeks(Plan.Exercise exercise) {
-        return exercise.sides().values().stream().flatMap(s -> s.doses().stream()).map(Plan.Dose::week).collect(Collectors.toSet());
+        return exercise.sides().values().stream().flatMap(s -> s.doses().stream()).map(Plan.Dose::week).collect(Collectors.toCollection(TreeSet::new));
     }
 
     private static HalfModel half(PlanWords words, Plan.Exercise exercise, Side side, Set<String> drawings) {
