@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import contrapposto.assess.Reason;
 import contrapposto.assess.Specs;
+import contrapposto.catalogue.Muscle;
 import contrapposto.check.CheckedSpec;
 import contrapposto.check.CheckedSpec.Aim;
 import contrapposto.check.CheckedSpec.Turned;
@@ -15,6 +16,7 @@ import contrapposto.quantity.Sided;
 import contrapposto.select.Selection.Chosen;
 import contrapposto.select.Selection.StageWeeks;
 import contrapposto.setup.SetUps;
+import contrapposto.setup.SolvedSetUp;
 import contrapposto.wording.Term;
 import java.time.DayOfWeek;
 import java.util.ArrayList;
@@ -150,6 +152,33 @@ class ChoosingByHandTest {
         assertEquals("included", asked.reasons().getFirst().rule());
     }
 
+    /** Two exercises train the phase of both sides in two stages, 8; with a bridge, the same for both, in place of one 4 are left. */
+    @Test
+    void what_an_exercise_earns_is_counted_with_all_that_stays() {
+        var selection = select(RIGHT.lasting(8, 20).spec(), "split-squat", "staggered-deadlift", "floor-bridge");
+        assertEquals(List.of("split-squat", "staggered-deadlift"), ids(selection));
+        var earns = selection.exercises().getFirst().reasons().stream().filter(reason -> reason.rule().equals("earns")).findFirst().orElseThrow().said();
+        assertEquals(List.of(8L, 4L), List.of(((Term.Count) earns.terms().get("now")).count(), ((Term.Count) earns.terms().get("then")).count()));
+    }
+
+    private static SetUps training(SetUps setUps, String id, Muscle muscle) {
+        var s = setUps.usable().get(id).on(Side.LEFT);
+        return Arranged.with(setUps, id, new Sided.Only<>(Side.LEFT, new SolvedSetUp(s.family(), s.side(), s.role(), s.setUp(), s.problem(), s.pose(), s.phase(), Map.of(muscle, 1.0), Map.of(),
+                s.reasons(), s.runnerUp(), s.lacks(), s.byCoach())));
+    }
+
+    /** 330 s hold one of 306. Of n wanted muscles the first weighs n and the last 1, four half sets count, in two stages. */
+    @Test
+    void the_first_muscle_that_a_side_wants_weighs_most() {
+        var free = Arranged.only(RIGHT.lasting(8, 8).spec(), List.of("high-to-low-press", "standing-row"));
+        var wanted = free.assessed().target(Side.LEFT).muscles();
+        var setUps = training(training(free, "high-to-low-press", wanted.getLast()), "standing-row", wanted.getFirst());
+        var selection = new Selector().select(setUps);
+        assertEquals(List.of("standing-row"), ids(selection));
+        var said = selection.leftOut().get("high-to-low-press").getFirst().said();
+        assertEquals(List.of(8L * wanted.size(), 8L), List.of(((Term.Count) said.terms().get("now")).count(), ((Term.Count) said.terms().get("then")).count()));
+    }
+
     @Test
     void a_second_choice_asked_of_the_same_selector_is_the_same() {
         var selector = new Selector();
@@ -185,6 +214,7 @@ class ChoosingByHandTest {
         assertEquals(Optional.of("goblet-squat"), instead("split-squat", "goblet-squat", "suitcase-deadlift", "floor-bridge", "staggered-deadlift").taken());
         assertEquals(Optional.of("suitcase-deadlift"), instead("split-squat", "suitcase-deadlift", "floor-bridge", "staggered-deadlift").taken(), "on the feet too");
         assertEquals(Optional.of("floor-bridge"), instead("split-squat", "floor-bridge", "staggered-deadlift").taken());
+        assertEquals(Optional.of("goblet-squat"), instead("split-squat", "goblet-squat", "wall-one-leg-stand").taken(), "a squat for a squat, though a stand trains each side's phase");
         assertEquals(Optional.empty(), instead("split-squat", "staggered-deadlift").taken(), "a dumbbell too");
         assertEquals(Optional.empty(), instead("floor-bridge", "box-bridge").taken(), "nothing of it can be taken");
     }

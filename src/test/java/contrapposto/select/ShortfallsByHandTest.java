@@ -90,6 +90,9 @@ class ShortfallsByHandTest {
         bound("binds/stage", asking(ASKED), spec -> spec.schedule().startStage() == Stage.INTEGRATED);
         bound("binds/excluded", asking(ASKED), spec -> spec.choices().exclude().isEmpty());
         bound("binds/two-sided", asking(ASKED), spec -> spec.aims().getFirst() == Aim.STRENGTH);
+        var test = new CheckedSpec.Test("supported-curl", Optional.of(Side.LEFT), Mass.ofKilograms(8), 8, 2, SetUpWish.NONE, Specs.START);
+        bound("binds/asked", Specs.turned(Turned.RIGHT).tested(List.of(test)).spec().choosing(new CheckedSpec.Choices(List.of(ASKED), List.of(), Map.of(), Map.of())),
+                spec -> spec.assessment().tests().isEmpty());
         bound("binds/two-sided", asking(ASKED).aiming(List.of()), spec -> !spec.aims().isEmpty());
         var said = shortfalls(asking(ASKED, "supported-curl"), spec -> spec.choices().include().equals(List.of(ASKED)) && spec.assessment().tests().isEmpty());
         assertEquals(List.of("binds/asked"), binds(said.getFirst()));
@@ -107,7 +110,10 @@ class ShortfallsByHandTest {
 
     @Test
     void several_that_would_each_mend_it_are_all_named_in_order() {
-        assertEquals(List.of("binds/minutes", "binds/days"), binds(shortfalls(asking(ASKED), spec -> spec.schedule().minutes() == 240 || spec.schedule().days().size() == 1).getFirst()));
+        var said = shortfalls(asking(ASKED), spec -> spec.schedule().minutes() == 240 || spec.schedule().days().size() == 1).getFirst();
+        assertEquals(List.of("binds/minutes", "binds/days"), binds(said));
+        var days = ((Term.Listed) said.terms().get("binds")).inside().toList().getLast();
+        assertEquals(Said.of("binds/days").words("days", List.of("monday", "wednesday", "friday")), days);
     }
 
     @Test

@@ -64,6 +64,25 @@ class WeekTest {
         assertEquals(List.of(Duty.A, Duty.A), spread(frame, hip(0), hip(1)));
     }
 
+    /** One a session: what covers two muscles of weight 2 goes where there are two days, 16 + 4, not the calf first, 8 + 8. */
+    @Test
+    void the_session_with_more_days_gets_what_covers_more() {
+        var frame = Made.frame(Made.TOUCHING, 300);
+        var calf = Made.at(0).left(Muscle.CALF, 2).right(Muscle.CALF, 2).item();
+        var much = Made.at(1).left(Muscle.GLUTEUS_MAXIMUS, 2).right(Muscle.QUADRICEPS, 2).item();
+        assertEquals(List.of(Duty.B, Duty.A), spread(frame, calf, much));
+        assertEquals(List.of(Duty.A, Duty.B), spread(frame, Made.at(0).left(Muscle.GLUTEUS_MAXIMUS, 2).right(Muscle.QUADRICEPS, 2).item(), calf));
+    }
+
+    /** Nothing of it is wanted: of 300, 200 and 100 s two are done on two days; 200 and 100 against 300 makes both alike. */
+    @Test
+    void of_ways_that_cover_as_much_as_often_the_most_even_is_taken() {
+        var frame = Made.frame(Made.TOUCHING, 500);
+        var items = new Item[] {Made.at(0).seconds(0, 150).hard(Muscle.CHEST).item(), Made.at(1).seconds(0, 100).hard(Muscle.BICEPS).item(), Made.at(2).seconds(0, 50).hard(Muscle.SHOULDER).item()};
+        assertEquals(List.of(Duty.B, Duty.A, Duty.A), spread(frame, items));
+        assertEquals(List.of(Duty.A, Duty.A, Duty.A), spread(Made.frame(Made.TOUCHING, 600), items), "six times before even");
+    }
+
     @Test
     void what_one_session_cannot_hold_goes_to_the_other() {
         var frame = Made.frame(Made.TOUCHING, 300);
