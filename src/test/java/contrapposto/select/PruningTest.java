@@ -23,6 +23,9 @@ import org.junit.jupiter.api.Test;
  */
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
 class PruningTest {
+    /** Of the targets of one test, so many were seen to be out of reach when it was written. */
+    private static final int SEEN = 103;
+
     private static int[] all(int items) {
         return IntStream.range(0, items).toArray();
     }
@@ -154,6 +157,45 @@ class PruningTest {
         assertTrue(reaches(frame, items, new int[] {1}, 2, target -> { }));
         assertFalse(reaches(frame, items, new int[] {1}, 1, target -> { }));
         assertFalse(reaches(frame, items, none(), 0, target -> { }));
+    }
+
+    private static boolean meets(Scale scale, long[] amounts, long[] target) {
+        return scale.score(amounts) >= scale.score(target);
+    }
+
+    /** Targets that a larger set scores: no set that meets one may be called out of reach, and most that none meets are. */
+    @Test
+    void what_is_called_out_of_reach_is_and_most_of_it_is_called_so() {
+        var random = new Random(29);
+        int none = 0;
+        int seen = 0;
+        for (int c = 0; c < 400; c++) {
+            var frame = holding(SearchTest.frame(random), 9, 9);
+            var items = SearchTest.items(random, 6);
+            var scale = Scale.of(frame.aims());
+            var tally = new Tally(frame, items);
+            int places = 1 + random.nextInt(3);
+            int larger = random.nextInt(1, 1 << 6);
+            var target = tally.withAll(IntStream.range(0, 6).filter(i -> (larger >> i & 1) == 1).toArray());
+            boolean met = false;
+            for (int set = 0; set < 1 << 6 && !met; set++) {
+                int own = set;
+                met = Integer.bitCount(set) <= places && meets(scale, tally.withAll(IntStream.range(0, 6).filter(i -> (own >> i & 1) == 1).toArray()), target);
+            }
+            boolean reaches = new Reach(scale, tally).reaches(all(6), gains(tally, all(6)), places, target);
+            assertTrue(reaches || !met, "case " + c);
+            none += met ? 0 : 1;
+            seen += met || reaches ? 0 : 1;
+        }
+        assertTrue(none > 100 && seen >= SEEN, seen + " of " + none + " seen to be out of reach");
+    }
+
+    @Test
+    void the_most_useful_by_itself_is_decided_first_and_of_equals_the_earlier() {
+        var frame = Made.frame(Made.APART, 3000);
+        var calf = Made.at(0).left(Muscle.CALF, 2).item();
+        var costly = Made.at(4).left(Muscle.GLUTEUS_MAXIMUS, 2).thing("cable").thing("wedge").item();
+        assertEquals(List.of(hip(1), hip(2), costly, calf), Search.ordered(frame, Scale.of(frame.aims()), List.of(calf, costly, hip(2), hip(1))), "what it costs does not count here");
     }
 
     @Test

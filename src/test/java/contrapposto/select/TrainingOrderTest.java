@@ -1,5 +1,6 @@
 package contrapposto.select;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import contrapposto.assess.Rules;
@@ -34,5 +35,15 @@ class TrainingOrderTest {
     @Test
     void what_opens_the_ribs_comes_before_all_that_stands() {
         assertTrue(ORDER.compare(family("supported-curl"), family("split-squat")) < 0);
+    }
+
+    /** Legs, pushes, pulls, arms, the rest, calves, and carries last, when the grip may tire (common practice, no source). */
+    @Test
+    void a_session_goes_from_the_floor_to_the_carry() {
+        var session = java.util.List.of("floor-bridge", "supported-curl", "split-squat", "staggered-deadlift", "high-to-low-press", "standing-row", "triceps-extension", "slow-march",
+                "one-leg-calf-raise", "suitcase-carry");
+        assertEquals(session, session.reversed().stream().map(TrainingOrderTest::family).sorted(ORDER).map(Family::id).toList());
+        var balance = java.util.List.of("floor-bridge", "wall-one-leg-stand", "supported-curl", "split-squat");
+        assertEquals(balance, balance.reversed().stream().map(TrainingOrderTest::family).sorted(TrainingOrder.families(true)).map(Family::id).toList(), "fresh, where balance comes first");
     }
 }
