@@ -60,7 +60,7 @@ public final class Selector {
         var asked = Stages.of(setUps.assessed().spec().schedule());
         return Arrays.stream(Stage.values()).filter(stage -> stage.compareTo(asked.start()) >= 0)
                 .map(stage -> Stages.of(setUps.assessed().spec().schedule(), stage))
-                .filter(stages -> Enough.on(inWeekOne(setUps, stages))).findFirst().orElse(asked);
+                .filter(stages -> Enough.in(inWeekOne(setUps, stages))).findFirst().orElse(asked);
     }
 
     private static List<Family.Works> inWeekOne(SetUps setUps, Stages stages) {

@@ -89,13 +89,15 @@ final class Shortfalls {
         return chosen.days().stream().anyMatch(day -> works(chosen, day, week).isEmpty());
     }
 
-    /** Whether some day of this week has something to do, but too little. */
+    /** Whether each day of this week has something to do, but some has too little, or all have one kind of work. */
     private boolean thin(Selection chosen, int week) {
         return !empty(chosen, week) && poor(chosen, week);
     }
 
+    /** Days that take turns may each have their own kind of work: one for the legs, one for the arms. */
     private boolean poor(Selection chosen, int week) {
-        return chosen.days().stream().anyMatch(day -> !Enough.on(works(chosen, day, week)));
+        return chosen.days().stream().anyMatch(day -> works(chosen, day, week).size() < Enough.EXERCISES)
+                || !Enough.in(chosen.days().stream().flatMap(day -> works(chosen, day, week).stream()).toList());
     }
 
     private List<Family.Works> works(Selection chosen, Selection.Day day, int week) {

@@ -95,7 +95,7 @@ final class NoticeTour {
         run("nothing-to-do", "restrictions, limits, equipment and minutes together leave not one exercise", "change one of the constraints the message names; `contrapposto explain` says for each exercise what keeps it out");
         run("pdf-boxes", "a returned PDF has more than 40,000 boxes", "send the handout as it came, or write the log as CSV or YAML");
         run("pdf-slow", "reading a returned PDF takes more than 20 seconds", "send the handout as it came, or write the log as CSV or YAML");
-        run("plan-falls-short", "an exercise asked for is not in the plan, or a day of some weeks has none; the message names each constraint whose change alone would mend it", "change one of the constraints named, or take the exercise out of `choose.include`");
+        run("plan-falls-short", "an exercise asked for is not in the plan, a day of some weeks has none or too few, or the plan starts at a later stage than asked; the message names each constraint whose change alone would mend it, or those that must change together", "change one of the constraints named, or take the exercise out of `choose.include`");
         run("program-fault", "the tool itself failed; the other clients are still done", "tell us, with the spec; your file is not at fault");
         run("safety-panel-missing", "a practice's template leaves the safety box out", "put `<safety>` back; its words may be your own");
         run("same-files", "two specs of one run would write the same files", "give one of them another code or file name");
