@@ -19,7 +19,7 @@ public record Bounds(double minX, double minY, double maxX, double maxY) {
     public static Bounds ofOutlines(Collection<Outline> outlines) {
         Bounds all = NONE;
         for (Outline outline : outlines) {
-            all = all.join(of(outline.flattened()));
+            all = all.join(Corners.of(outline).bounds());
         }
         return all;
     }

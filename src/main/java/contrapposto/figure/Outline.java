@@ -11,9 +11,6 @@ import java.util.function.UnaryOperator;
  * @param closed whether the last point is joined to the start
  */
 public record Outline(Point start, List<Segment> segments, boolean closed) {
-    /** Pieces a curve is cut into when it is flattened. */
-    private static final int PIECES = 4;
-
     public Outline {
         segments = List.copyOf(segments);
     }
@@ -83,41 +80,11 @@ public record Outline(Point start, List<Segment> segments, boolean closed) {
 
     /** Points on the outline close enough for areas and overlaps, the start included, the closing point not repeated. */
     public List<Point> flattened() {
-        List<Point> points = new ArrayList<>();
-        points.add(start);
-        Point from = start;
-        for (Segment segment : segments) {
-            switch (segment) {
-                case Segment.Line(var end) -> points.add(end);
-                case Segment.Curve curve -> {
-                    for (int i = 1; i <= PIECES; i++) {
-                        points.add(on(from, curve, (double) i / PIECES));
-                    }
-                }
-            }
-            from = segment.end();
-        }
-        return points;
-    }
-
-    private static Point on(Point from, Segment.Curve curve, double t) {
-        double s = 1 - t;
-        return from.times(s * s * s).along(curve.first(), 3 * s * s * t).along(curve.second(), 3 * s * t * t)
-                .along(curve.end(), t * t * t);
+        return Corners.of(this).points();
     }
 
     /** Whether {@code p} lies inside this outline taken as closed. */
     public boolean contains(Point p) {
-        List<Point> corners = flattened();
-        boolean inside = false;
-        Point a = corners.getLast();
-        for (Point b : corners) {
-            if (a.y() > p.y() != b.y() > p.y()
-                    && p.x() < (b.x() - a.x()) * (p.y() - a.y()) / (b.y() - a.y()) + a.x()) {
-                inside = !inside;
-            }
-            a = b;
-        }
-        return inside;
+        return Corners.of(this).contains(p.x(), p.y());
     }
 }

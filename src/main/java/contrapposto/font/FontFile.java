@@ -53,6 +53,11 @@ public final class FontFile {
         return font.table("OS/2").map(at -> font.u16(at + 8)).map(type -> (type & 0xf) != 0x2 && (type & 0x300) == 0).orElse(true);
     }
 
+    /** The number of the glyph that shows this character, 0 for the missing-character box. */
+    public int glyph(int codePoint) {
+        return characters.glyph(codePoint);
+    }
+
     /** Whether the font can show this character. */
     public boolean has(int codePoint) {
         return characters.glyph(codePoint) != 0;

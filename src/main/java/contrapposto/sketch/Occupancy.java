@@ -1,10 +1,10 @@
 package contrapposto.sketch;
 
 import contrapposto.figure.Bounds;
+import contrapposto.figure.Corners;
 import contrapposto.figure.Outline;
 import contrapposto.figure.Point;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 
 /** What already lies where on a figure: a grid of weights, and the boxes of words, which nothing may overlap. */
@@ -41,19 +41,13 @@ final class Occupancy {
     }
 
     void outline(Outline outline, double value) {
-        List<Point> corners = outline.flattened();
-        double[] xs = new double[corners.size()];
-        double[] ys = new double[corners.size()];
-        for (int i = 0; i < xs.length; i++) {
-            xs[i] = corners.get(i).x();
-            ys[i] = corners.get(i).y();
-        }
-        Bounds b = Bounds.of(corners);
+        Corners corners = Corners.of(outline);
+        Bounds b = corners.bounds();
         int top = Math.max(0, (int) Math.floor(b.minY() / CELL));
         int bottom = Math.min(rows - 1, (int) Math.ceil(b.maxY() / CELL));
-        double[] crossings = new double[xs.length];
+        double[] crossings = new double[corners.size()];
         for (int row = top; row <= bottom; row++) {
-            int count = crossings(xs, ys, (row + .5) * CELL, crossings);
+            int count = corners.crossings((row + .5) * CELL, crossings);
             for (int i = 0; i + 1 < count; i += 2) {
                 int from = Math.max(0, (int) Math.ceil(crossings[i] / CELL - .5));
                 int to = Math.min(columns - 1, (int) Math.floor(crossings[i + 1] / CELL - .5));
@@ -62,20 +56,6 @@ final class Occupancy {
                 }
             }
         }
-    }
-
-    /** Where a closed run of corners crosses a level, ascending; the number of crossings. */
-    private static int crossings(double[] xs, double[] ys, double y, double[] found) {
-        int count = 0;
-        int a = xs.length - 1;
-        for (int b = 0; b < xs.length; b++) {
-            if (ys[a] > y != ys[b] > y) {
-                found[count++] = (xs[b] - xs[a]) * (y - ys[a]) / (ys[b] - ys[a]) + xs[a];
-            }
-            a = b;
-        }
-        Arrays.sort(found, 0, count);
-        return count;
     }
 
     private void raise(int row, int column, double value) {

@@ -1,6 +1,7 @@
 package contrapposto.sketch;
 
 import contrapposto.figure.Bounds;
+import contrapposto.figure.Corners;
 import contrapposto.figure.Outline;
 import contrapposto.figure.Point;
 import java.util.ArrayList;
@@ -24,9 +25,10 @@ final class Visibility {
             Part part = order.get(i);
             boolean own = part.piece().sameLimbAs(owner) || owner == Piece.TRUNK && part.piece().isThigh();
             if (!own && !part.isBlot() && scene.boxes().get(i).meets(room)) {
-                for (Outline edge : part.edge()) {
+                for (Outline outline : part.edge()) {
+                    Corners edge = Corners.of(outline);
                     for (int k = 0; k < covered.length; k++) {
-                        covered[k] = covered[k] || edge.contains(disc.get(k));
+                        covered[k] = covered[k] || edge.contains(disc.get(k).x(), disc.get(k).y());
                     }
                 }
             }

@@ -34,7 +34,7 @@ final class Face {
     }
 
     /** Letters in a row that one file shows. */
-    record Stretch(BaseFont base, String text) { }
+    record Stretch(Cut cut, String text) { }
 
     Face(List<Cut> cuts) {
         this.cuts = List.copyOf(cuts);
@@ -67,11 +67,14 @@ final class Face {
 
     /** The text in stretches that one file each shows, in order. */
     List<Stretch> stretches(String text) {
+        if (cuts.size() == 1) {
+            return List.of(new Stretch(cuts.getFirst(), text));
+        }
         var stretches = new ArrayList<Stretch>();
         int from = 0;
         for (int i = 1; i <= text.length(); i++) {
             if (i == text.length() || cut(text.charAt(i)) != cut(text.charAt(from))) {
-                stretches.add(new Stretch(cut(text.charAt(from)).base(), text.substring(from, i)));
+                stretches.add(new Stretch(cut(text.charAt(from)), text.substring(from, i)));
                 from = i;
             }
         }

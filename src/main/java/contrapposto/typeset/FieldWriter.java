@@ -8,16 +8,10 @@ import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import org.openpdf.text.Rectangle;
-import org.openpdf.text.pdf.PdfAnnotation;
 import org.openpdf.text.pdf.PdfAppearance;
 import org.openpdf.text.pdf.PdfBoolean;
 import org.openpdf.text.pdf.PdfContentByte;
-import org.openpdf.text.pdf.PdfDictionary;
-import org.openpdf.text.pdf.PdfFormField;
-import org.openpdf.text.pdf.PdfIndirectReference;
 import org.openpdf.text.pdf.PdfName;
-import org.openpdf.text.pdf.PdfObject;
 import org.openpdf.text.pdf.PdfRectangle;
 import org.openpdf.text.pdf.PdfStream;
 import org.openpdf.text.pdf.PdfString;
@@ -31,14 +25,11 @@ import org.openpdf.text.pdf.PdfWriter;
 final class FieldWriter {
     /** What can be typed: Latin with its accents, and common punctuation; a field's font must hold it beforehand. */
     private static final String ALPHABET = alphabet();
-    private static final PdfName ON = new PdfName("Yes");
-    private static final PdfName OFF = new PdfName("Off");
 
     private final PdfWriter writer;
     private final Desk desk;
-    private final Map<String, PdfIndirectReference> ticks = new LinkedHashMap<>();
-    private Optional<PdfString> textStyle = Optional.empty();
-    private Optional<PdfIndirectReference> nothing = Optional.empty();
+    private final Map<String, Widget.Look.Tick> ticks = new LinkedHashMap<>();
+    private Optional<Widget.Look.Words> words = Optional.empty();
 
     FieldWriter(PdfWriter writer, Desk desk) {
         this.writer = writer;
@@ -58,59 +49,30 @@ final class FieldWriter {
 
     /** Puts a field on the page in hand, over {@code box} in pt. */
     void place(Sheet sheet, Field field, PdfRectangle box) {
-        var widget = switch (field.kind()) {
-            case TEXT -> text(box, false);
-            case MULTILINE -> text(box, true);
-            case CHECK -> check(box);
+        var look = switch (field.kind()) {
+            case TEXT -> words(false);
+            case MULTILINE -> words(true);
+            case CHECK -> tick(box);
         };
-        widget.setFieldName(field.name());
-        widget.setUserName(field.tip());
-        widget.setFlags(PdfAnnotation.FLAGS_PRINT);
+        var widget = new Widget(writer, field.name(), field.tip(), box, look);
         var element = sheet.tags().begin("Form");
         sheet.tags().end();
-        sheet.tags().tie(element, widget, widget.getIndirectReference(),
-                writer.getPageReference(writer.getPageNumber()));
+        widget.tied(sheet.tags().tie(element, widget.getIndirectReference()));
         writer.addAnnotation(widget);
     }
 
-    private PdfFormField text(PdfRectangle box, boolean multiline) {
-        var widget = PdfFormField.createTextField(writer, multiline, false, 0);
-        widget.setWidget(rectangle(box), PdfAnnotation.HIGHLIGHT_NONE);
-        if (textStyle.isEmpty()) {
-            prepareText();
-        }
-        widget.put(PdfName.DA, textStyle.orElseThrow());
-        if (!multiline) {
-            widget.setQuadding(PdfFormField.Q_CENTER);
-        }
-        widget.put(PdfName.AP, normal(nothing.orElseThrow()));
-        return widget;
+    private Widget.Look words(boolean multiline) {
+        var unfilled = words.orElseGet(this::prepareText);
+        words = Optional.of(unfilled);
+        return new Widget.Look.Words(unfilled.style(), unfilled.nothing(), multiline);
     }
 
-    private PdfFormField check(PdfRectangle box) {
-        var widget = PdfFormField.createCheckBox(writer);
-        widget.setWidget(rectangle(box), PdfAnnotation.HIGHLIGHT_NONE);
-        var states = new PdfDictionary();
-        states.put(ON, ticks.computeIfAbsent("on" + size(box), key -> add(form(box, tick(box)))));
-        states.put(OFF, ticks.computeIfAbsent("off" + size(box), key -> add(form(box, ""))));
-        widget.put(PdfName.AP, normal(states));
-        widget.setValueAsName("Off");
-        widget.setAppearanceState("Off");
-        return widget;
+    private Widget.Look tick(PdfRectangle box) {
+        return ticks.computeIfAbsent(size(box), key -> new Widget.Look.Tick(add(form(box, ticked(box))), add(form(box, ""))));
     }
 
     private static String size(PdfRectangle box) {
         return box.width() + "x" + box.height();
-    }
-
-    private static Rectangle rectangle(PdfRectangle box) {
-        return new Rectangle(box.left(), box.bottom(), box.right(), box.top());
-    }
-
-    private static PdfDictionary normal(PdfObject appearance) {
-        var dictionary = new PdfDictionary();
-        dictionary.put(PdfName.N, appearance);
-        return dictionary;
     }
 
     private static PdfStream form(PdfRectangle box, String content) {
@@ -121,23 +83,24 @@ final class FieldWriter {
     }
 
     /** Two strokes from corner to hook, inside the frame. */
-    private static String tick(PdfRectangle box) {
+    private static String ticked(PdfRectangle box) {
         double w = box.width();
         double h = box.height();
         return String.format(Locale.ROOT, "1.4 w 1 J 1 j %.2f %.2f m %.2f %.2f l %.2f %.2f l S",
                 0.2 * w, 0.5 * h, 0.42 * w, 0.24 * h, 0.82 * w, 0.8 * h);
     }
 
-    private PdfIndirectReference add(PdfStream stream) {
+    /** Its number in the file. */
+    private int add(PdfStream stream) {
         try {
-            return writer.addToBody(stream).getIndirectReference();
+            return writer.addToBody(stream).getIndirectReference().getNumber();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
     }
 
     /** Puts the alphabet into the font once, the font where all fields find it, and the appearance of those not filled. */
-    private void prepareText() {
+    private Widget.Look.Words prepareText() {
         var face = desk.fonts().regular().base();
         float size = (float) desk.type().number().size();
         var unused = new PdfContentByte(writer);
@@ -147,12 +110,11 @@ final class FieldWriter {
         unused.endText();
         PdfAppearance sample = writer.getDirectContent().createAppearance(1, 1);
         sample.setFontAndSize(face, size);
-        var style = new PdfString(sample.getInternalBuffer().toByteArray());
+        byte[] style = sample.getInternalBuffer().toByteArray();
         var form = writer.getAcroForm();
         form.addFieldTemplates(Map.of(sample, ""));
-        form.put(PdfName.DA, style);
+        form.put(PdfName.DA, new PdfString(style));
         form.put(new PdfName("NeedAppearances"), PdfBoolean.PDFFALSE);
-        textStyle = Optional.of(style);
-        nothing = Optional.of(add(form(new PdfRectangle(0, 0), "")));
+        return new Widget.Look.Words(style, add(form(new PdfRectangle(0, 0), "")), false);
     }
 }

@@ -50,7 +50,7 @@ final class FigureInk {
         }
         near(outlines);
         outlines.forEach(this::path);
-        pen.ink().fill();
+        pen.ink().operator("f");
     }
 
     void stroke(List<Outline> outlines, Tone tone, double wide, List<Double> dashed) {
@@ -60,7 +60,7 @@ final class FigureInk {
             stroke = Optional.of(tone);
         }
         if (wide != width) {
-            pen.ink().setLineWidth(width(wide));
+            pen.ink().operator(width(wide), "w");
             width = wide;
         }
         if (!dashed.equals(dash)) {
@@ -70,32 +70,32 @@ final class FigureInk {
         exact = outlines.size() == 1 && mayBeRead(outlines.getFirst(), dashed);
         outlines.forEach(this::path);
         exact = false;
-        pen.ink().stroke();
+        pen.ink().operator("S");
     }
 
     private void dash(List<Double> dashed) {
-        float[] pattern = new float[dashed.size()];
+        double[] pattern = new double[dashed.size()];
         for (int i = 0; i < pattern.length; i++) {
             pattern[i] = width(dashed.get(i));
         }
-        pen.ink().setLineDash(pattern, 0);
+        pen.ink().dash(pattern);
         dash = dashed;
     }
 
     /** Leaves the frame, as words are set in the page's own. */
     void lift() {
         if (down) {
-            pen.ink().restoreState();
+            pen.ink().operator("Q");
             down = false;
         }
     }
 
     private void lower() {
         if (!down) {
-            pen.ink().saveState();
+            pen.ink().operator("q");
             pen.frame((float) UNIT);
-            pen.ink().setLineCap(1);
-            pen.ink().setLineJoin(1);
+            pen.ink().operator(1, "J");
+            pen.ink().operator(1, "j");
             down = true;
             originX = 0;
             originY = 0;
@@ -133,7 +133,7 @@ final class FigureInk {
         }
         boolean near = left - originX > -BEHIND && top - originY > -BEHIND && right - originX < FAR && bottom - originY < FAR;
         if (!near) {
-            pen.ink().concatCTM(1, 0, 0, 1, left - originX, top - originY);
+            pen.ink().operator(1, 0, 0, 1, left - originX, top - originY, "cm");
             originX = left;
             originY = top;
         }
@@ -141,20 +141,20 @@ final class FigureInk {
 
     private void path(Outline outline) {
         var ink = pen.ink();
-        ink.moveTo(x(outline.start()), y(outline.start()));
+        ink.operator(x(outline.start()), y(outline.start()), "m");
         Point from = outline.start();
         for (var segment : outline.segments()) {
             Point end = segment.end();
             boolean moves = exact || units(end.x()) != units(from.x()) || units(end.y()) != units(from.y());
             if (segment instanceof Segment.Curve(Point a, Point b, Point tip) && isBent(from, a, b, tip)) {
-                ink.curveTo(x(a), y(a), x(b), y(b), x(tip), y(tip));
+                ink.operator(x(a), y(a), x(b), y(b), x(tip), y(tip), "c");
             } else if (moves || outline.segments().size() == 1) {
-                ink.lineTo(x(end), y(end));
+                ink.operator(x(end), y(end), "l");
             }
             from = end;
         }
         if (outline.closed()) {
-            ink.closePath();
+            ink.operator("h");
         }
     }
 

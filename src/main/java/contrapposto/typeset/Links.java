@@ -69,8 +69,7 @@ final class Links {
         annotation.put(PdfName.F, new PdfNumber(PdfAnnotation.FLAGS_PRINT));
         annotation.put(PdfName.CONTENTS, Tags.text(link.part() + ", " + folio(link.part())));
         annotation.put(PdfName.A, PdfAction.gotoLocalPage(name(link.part()), false));
-        sheet.tags().tie(element, annotation, annotation.getIndirectReference(),
-                writer.getPageReference(writer.getPageNumber()));
+        annotation.put(new PdfName("StructParent"), new PdfNumber(sheet.tags().tie(element, annotation.getIndirectReference())));
         writer.addAnnotation(annotation);
     }
 }

@@ -88,7 +88,7 @@ final class Metadata {
         var dates = new PdfDictionary();
         dates.put(PdfName.MODDATE, new PdfString("D:" + day.replace("-", "") + "000000Z"));
         var embedded = PdfFileSpecification.fileEmbedded(writer, null, file.fileName(), file.bytes(), file.mimeType(),
-                dates, 9);
+                dates, Printer.EFFORT);
         embedded.put(new PdfName("AFRelationship"), new PdfName("Source"));
         embedded.put(PdfName.DESC, Tags.text(file.description()));
         embedded.put(PdfName.UF, Tags.text(file.fileName()));

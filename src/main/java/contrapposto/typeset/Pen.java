@@ -1,21 +1,19 @@
 package contrapposto.typeset;
 
 import contrapposto.figure.Tone;
-import java.awt.Color;
-import org.openpdf.text.pdf.PdfContentByte;
-import org.openpdf.text.pdf.PdfTextArray;
 
 /** Draws on one surface in mm from its top left corner, y down; lines have round caps and joins unless said. */
 final class Pen {
-    private static final Color SPOT = new Color(0x0A, 0x51, 0x60);
+    /** The one colour: red, green and blue. */
+    private static final float[] SPOT = {0x0A / 255f, 0x51 / 255f, 0x60 / 255f};
     private static final double KAPPA = 0.5522847498;
 
-    private final PdfContentByte ink;
+    private final Ink ink;
     private final double left;
     private final double top;
 
     /** @param top height of the origin above the surface's lower edge, mm */
-    Pen(PdfContentByte ink, double left, double top) {
+    Pen(Ink ink, double left, double top) {
         this.ink = ink;
         this.left = left;
         this.top = top;
@@ -26,13 +24,13 @@ final class Pen {
         return new Pen(ink, left + x, top - y);
     }
 
-    PdfContentByte ink() {
+    Ink ink() {
         return ink;
     }
 
     /** Makes this pen's origin the surface's own, y down, with {@code unit} points to a unit. */
     void frame(float unit) {
-        ink.concatCTM(unit, 0, 0, -unit, x(0), y(0));
+        ink.operator(unit, 0, 0, -unit, x(0), y(0), "cm");
     }
 
     static float pt(double mm) {
@@ -48,23 +46,23 @@ final class Pen {
     }
 
     void moveTo(double x, double y) {
-        ink.moveTo(x(x), y(y));
+        ink.operator(x(x), y(y), "m");
     }
 
     void lineTo(double x, double y) {
-        ink.lineTo(x(x), y(y));
+        ink.operator(x(x), y(y), "l");
     }
 
     void curveTo(double x1, double y1, double x2, double y2, double x3, double y3) {
-        ink.curveTo(x(x1), y(y1), x(x2), y(y2), x(x3), y(y3));
+        ink.operator(x(x1), y(y1), x(x2), y(y2), x(x3), y(y3), "c");
     }
 
     void close() {
-        ink.closePath();
+        ink.operator("h");
     }
 
     void rectangle(double x, double y, double width, double height) {
-        ink.rectangle(x(x), y(y + height), pt(width), pt(height));
+        ink.operator(x(x), y(y + height), pt(width), pt(height), "re");
     }
 
     /** The outline of a half pill; the round end is on the left or on the right. */
@@ -99,78 +97,62 @@ final class Pen {
     /** Strokes the path. */
     void stroke(Tone tone, double width) {
         strokes(tone);
-        ink.setLineWidth(pt(width));
-        ink.stroke();
+        ink.operator(pt(width), "w");
+        ink.operator("S");
     }
 
     void dashed(Tone tone, double width, double on, double off) {
-        ink.setLineDash(pt(on), pt(off), 0);
+        ink.dash(pt(on), pt(off));
         stroke(tone, width);
-        ink.setLineDash(0);
+        ink.dash();
     }
 
     void fill(Tone tone) {
         fills(tone);
-        ink.fill();
+        ink.operator("f");
     }
 
     void fills(Tone tone) {
         switch (tone) {
-            case Tone.Grey(double lightness) -> ink.setGrayFill((float) lightness);
-            case Tone.Spot() -> ink.setColorFill(SPOT);
+            case Tone.Grey(double lightness) -> ink.operator((float) lightness, "g");
+            case Tone.Spot() -> ink.operator(SPOT[0], SPOT[1], SPOT[2], "rg");
         }
     }
 
     void strokes(Tone tone) {
         switch (tone) {
-            case Tone.Grey(double lightness) -> ink.setGrayStroke((float) lightness);
-            case Tone.Spot() -> ink.setColorStroke(SPOT);
+            case Tone.Grey(double lightness) -> ink.operator((float) lightness, "G");
+            case Tone.Spot() -> ink.operator(SPOT[0], SPOT[1], SPOT[2], "RG");
         }
     }
 
     void beginText(Tone tone) {
         fills(tone);
-        ink.beginText();
+        ink.operator("BT");
     }
 
     void endText() {
-        ink.endText();
+        ink.operator("ET");
     }
 
     /** Words on a baseline, kerned; between {@link #beginText} and {@link #endText}. */
     void words(Face face, double size, double x, double baseline, String text) {
-        ink.setTextMatrix(x(x), y(baseline));
+        ink.operator(1, 0, 0, 1, x(x), y(baseline), "Tm");
         for (var stretch : face.stretches(text)) {
-            ink.setFontAndSize(stretch.base(), (float) size);
-            ink.showText(kerned(face, stretch.text()));
+            ink.letters(stretch, face, (float) size);
         }
-    }
-
-    private static PdfTextArray kerned(Face face, String text) {
-        var array = new PdfTextArray();
-        int from = 0;
-        for (int i = 1; i < text.length(); i++) {
-            int kern = face.kern(text.charAt(i - 1), text.charAt(i));
-            if (kern != 0) {
-                array.add(text.substring(from, i));
-                array.add(-kern);
-                from = i;
-            }
-        }
-        array.add(text.substring(from));
-        return array;
     }
 
     /** The white edge of words: the same words stroked first. */
     void edge(double width) {
-        ink.setTextRenderingMode(PdfContentByte.TEXT_RENDER_MODE_STROKE);
+        ink.operator(1, "Tr");
         strokes(Tone.WHITE);
-        ink.setLineWidth(pt(width));
-        ink.setLineJoin(1);
+        ink.operator(pt(width), "w");
+        ink.operator(1, "j");
     }
 
     void plain() {
-        ink.setTextRenderingMode(PdfContentByte.TEXT_RENDER_MODE_FILL);
-        ink.setLineJoin(0);
+        ink.operator(0, "Tr");
+        ink.operator(0, "j");
     }
 }

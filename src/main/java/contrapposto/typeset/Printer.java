@@ -18,6 +18,8 @@ final class Printer {
     private static final double FOLD_ON = 0.8;
     private static final double FOLD_OFF = 2.2;
     private static final String VERSION = "1.7";
+    /** Of 9: level 6 takes nearly twice the time for a file a sixtieth smaller. */
+    static final int EFFORT = 5;
 
     private final Document document;
     private final Layout layout;
@@ -36,10 +38,10 @@ final class Printer {
         var out = new ByteArrayOutputStream(1 << 17);
         var file = new org.openpdf.text.Document(new Rectangle(Pen.pt(stock.width()), Pen.pt(stock.height())));
         try {
-            var writer = PdfWriter.getInstance(file, out);
+            var writer = TaggedWriter.of(file, out);
             writer.setFullCompression();
+            writer.setCompressionLevel(EFFORT);
             writer.setPdfVersion(VERSION);
-            writer.setTagged();
             writer.setViewerPreferences(PdfWriter.DisplayDocTitle | PdfWriter.PageModeUseOutlines);
             writer.setTabs(PdfName.S);
             file.open();
@@ -50,14 +52,15 @@ final class Printer {
         }
     }
 
-    private Pages paint(org.openpdf.text.Document file, PdfWriter writer, ByteArrayOutputStream out) {
+    private Pages paint(org.openpdf.text.Document file, TaggedWriter writer, ByteArrayOutputStream out) {
         var desk = layout.desk();
-        var ink = writer.getDirectContent();
+        writer.begin();
+        var ink = writer.ink();
         var finds = new Press.Finds();
         var press = new Press(new Links(writer, document.parts().stream().map(Document.Part::name).toList(), layout.folios()),
                 new Bookmarks(writer, stock.height()), new FieldWriter(writer, desk),
                 new FigurePainter(desk.fonts(), desk.misses()), finds);
-        var tags = new Tags(ink, writer.getStructureTreeRoot());
+        var tags = writer.tags();
         var sheet = new Sheet(desk, new Pen(ink, 0, stock.height()), tags, press);
         var numbers = layout.numbers();
         var stretches = new ArrayList<Double>();
@@ -68,6 +71,7 @@ final class Printer {
             tags.begin("Part");
             for (int i = 0; i < sheaf.leaves().size(); i++) {
                 if (page++ > 0) {
+                    ink.turn();
                     file.newPage();
                 }
                 finds.turnTo(page);
@@ -91,8 +95,9 @@ final class Printer {
             tags.end();
         }
         writer.setPageLabels(labels);
+        ink.turn();
         file.close();
-        return new Pages(out.toByteArray(), page, layout.firstPages(), finds.cards(), stretches);
+        return new Pages(CrossReferences.tight(out.toByteArray()), page, layout.firstPages(), finds.cards(), stretches);
     }
 
     /** The number in a printed page number, without its prefix. */

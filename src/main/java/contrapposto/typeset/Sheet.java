@@ -7,7 +7,6 @@ import contrapposto.figure.Drawing;
 import contrapposto.figure.Tone;
 import contrapposto.typeset.Line.Run;
 import java.util.List;
-import org.openpdf.text.pdf.PdfName;
 import org.openpdf.text.pdf.PdfRectangle;
 
 /**
@@ -77,7 +76,7 @@ final class Sheet {
     /** A side mark of the open element's own: the shape is decoration, the letter is text. */
     void pill(Badge badge, double x, double y, double height) {
         tags.artifact(() -> Signs.shape(pen, badge, x, y, height));
-        tags.begin("Span").put(PdfName.ACTUALTEXT, Tags.text(spoken(badge)));
+        tags.begin("Span").actual(spoken(badge));
         tags.mark(() -> signs.letters(pen, badge, x, y, height));
         tags.end();
     }

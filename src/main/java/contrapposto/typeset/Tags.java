@@ -1,49 +1,104 @@
 package contrapposto.typeset;
 
+import java.io.IOException;
+import java.io.OutputStream;
 import java.util.ArrayDeque;
+import java.util.ArrayList;
 import java.util.Deque;
-import java.util.LinkedHashMap;
+import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import org.openpdf.text.pdf.PdfArray;
-import org.openpdf.text.pdf.PdfContentByte;
 import org.openpdf.text.pdf.PdfDictionary;
+import org.openpdf.text.pdf.PdfIndirectReference;
 import org.openpdf.text.pdf.PdfName;
-import org.openpdf.text.pdf.PdfNumber;
+import org.openpdf.text.pdf.PdfNumberTree;
 import org.openpdf.text.pdf.PdfObject;
 import org.openpdf.text.pdf.PdfRectangle;
 import org.openpdf.text.pdf.PdfString;
-import org.openpdf.text.pdf.PdfStructureElement;
-import org.openpdf.text.pdf.PdfStructureTreeRoot;
+import org.openpdf.text.pdf.PdfWriter;
 
 /**
  * Grows the structure tree while the pages are painted: elements are born in painting order, which is reading order.
  * An element holds either other elements or marked content.
  */
 final class Tags {
-    private static final PdfName ARTIFACT = new PdfName("Artifact");
     private static final int DEEPEST_HEADING = 6;
 
-    private final PdfContentByte ink;
-    private final PdfStructureTreeRoot root;
-    private final Deque<PdfStructureElement> open = new ArrayDeque<>();
-    private final Map<String, PdfName> names = new LinkedHashMap<>();
-    private PdfStructureElement last;
+    private final Ink ink;
+    private final PdfWriter writer;
+    private final PdfIndirectReference root;
+    private final Element document;
+    private final Deque<Element> open = new ArrayDeque<>();
+    /** Which element a key belongs to: one for each annotation, and for each page one for all of its marks. */
+    private final List<PdfObject> keys = new ArrayList<>();
+    private Marks marks = new Marks();
+    private Element last;
     private int heading;
 
-    Tags(PdfContentByte ink, PdfStructureTreeRoot root) {
+    /** @param root of the tree, an object of the file that is still to be written */
+    Tags(Ink ink, PdfWriter writer, PdfIndirectReference root) {
         this.ink = ink;
+        this.writer = writer;
         this.root = root;
-        last = new PdfStructureElement(root, name("Document"));
-        open.push(last);
+        document = new Element(root.getNumber(), "Document", writer.getPdfIndirectReference(), new Bytes(512));
+        last = document;
+        open.push(document);
     }
 
-    private PdfName name(String name) {
-        return names.computeIfAbsent(name, PdfName::new);
+    /** The elements of the marks on one page, in their order. */
+    private static final class Marks extends PdfObject {
+        private final List<Element> elements = new ArrayList<>();
+        private int key = -1;
+
+        Marks() {
+            super(ARRAY);
+        }
+
+        @Override
+        public void toPdf(PdfWriter writer, OutputStream out) throws IOException {
+            var to = new Bytes(16 + 10 * elements.size());
+            to.put('[');
+            for (int i = 0; i < elements.size(); i++) {
+                to.ascii(i > 0 ? " " : "").reference(elements.get(i).number());
+            }
+            to.put(']').writeTo(out);
+        }
+    }
+
+    /** The key of the page in hand, under which its marks are found. */
+    private int key() {
+        if (marks.key < 0) {
+            marks.key = keys.size();
+            keys.add(marks);
+        }
+        return marks.key;
+    }
+
+    /** Ends the page in hand; its key. */
+    int turn() {
+        int key = key();
+        marks = new Marks();
+        return key;
+    }
+
+    /** Writes the whole tree; call it once, after the last page. */
+    PdfIndirectReference written() throws IOException {
+        Map<Integer, PdfObject> parents = new HashMap<>();
+        for (int key = 0; key < keys.size(); key++) {
+            parents.put(key, keys.get(key) instanceof Marks of ? writer.addToBody(of).getIndirectReference() : keys.get(key));
+        }
+        var tree = new PdfDictionary(PdfName.STRUCTTREEROOT);
+        tree.put(PdfName.PARENTTREE, writer.addToBody(PdfNumberTree.writeTree(parents, writer)).getIndirectReference());
+        document.addTo(writer);
+        tree.put(PdfName.K, new PdfArray(document.reference()));
+        writer.addToBody(tree, root);
+        return root;
     }
 
     /** A new element under the open one, which becomes the open one. */
-    PdfStructureElement begin(String type) {
-        var element = new PdfStructureElement(open.peek(), name(type));
+    Element begin(String type) {
+        var element = open.getFirst().kid(type, writer);
         open.push(element);
         return element;
     }
@@ -59,7 +114,7 @@ final class Tags {
     }
 
     /** An element of marked content. */
-    PdfStructureElement leaf(String type, Runnable content) {
+    Element leaf(String type, Runnable content) {
         begin(type);
         mark(content);
         end();
@@ -68,17 +123,23 @@ final class Tags {
 
     /** Marked content right in the open element, which has no other kids. */
     void mark(Runnable content) {
-        last = open.peek();
-        ink.beginMarkedContentSequence(last);
-        content.run();
-        ink.endMarkedContentSequence();
+        last = open.getFirst();
+        resume(content);
     }
 
     /** More content of the leaf marked last: it goes on after a page or column break. */
     void resume(Runnable content) {
-        ink.beginMarkedContentSequence(last);
+        key();
+        int number = marks.elements.size();
+        marks.elements.add(last);
+        last.marks(page().getNumber(), number);
+        ink.mark(last.tag(), number);
         content.run();
-        ink.endMarkedContentSequence();
+        ink.operator("EMC");
+    }
+
+    private PdfIndirectReference page() {
+        return writer.getPageReference(writer.getPageNumber());
     }
 
     /** Content that is not read: rules, frames, footers. */
@@ -87,11 +148,9 @@ final class Tags {
     }
 
     void artifact(String kind, Runnable content) {
-        var properties = new PdfDictionary();
-        properties.put(PdfName.TYPE, name(kind));
-        ink.beginMarkedContentSequence(ARTIFACT, properties, true);
+        ink.artifact(kind);
         content.run();
-        ink.endMarkedContentSequence();
+        ink.operator("EMC");
     }
 
     /** The heading type for a wished level: levels are never skipped on the way down. */
@@ -103,66 +162,46 @@ final class Tags {
     /** A drawing with its words; the box is on the page, in pt. */
     void figure(String alt, PdfRectangle box, Runnable content) {
         var figure = begin("Figure");
-        figure.put(PdfName.ALT, text(alt));
-        var layout = attributes("Layout");
-        layout.put(PdfName.BBOX, box);
-        layout.put(name("Placement"), name("Block"));
-        figure.put(PdfName.A, layout);
+        figure.alt(alt);
+        figure.says(new Bytes(80).ascii("<</O/Layout/BBox").box(box.left(), box.bottom(), box.right(), box.top()).ascii("/Placement/Block>>"));
         mark(content);
         end();
     }
 
     /** A drawn sign that is read as {@code words}. */
     void sign(String words, Runnable content) {
-        begin("Span").put(PdfName.ACTUALTEXT, text(words));
+        begin("Span").actual(words);
         mark(content);
         end();
     }
 
     /** Says of the open element that it heads a column or a row, and over how many rows it stands. */
     void cell(String scope, int rows) {
-        var table = attributes("Table");
+        var said = new Bytes(48).ascii("<</O/Table");
         if (!scope.isEmpty()) {
-            table.put(name("Scope"), name(scope));
+            said.ascii("/Scope/").ascii(scope);
         }
         if (rows > 1) {
-            table.put(name("RowSpan"), new PdfNumber(rows));
+            said.ascii("/RowSpan ").whole(rows);
         }
-        if (table.size() > 1) {
-            open.peek().put(PdfName.A, table);
+        if (!scope.isEmpty() || rows > 1) {
+            open.getFirst().says(said.ascii(">>"));
         }
     }
 
     /** How the items of the open list are labelled. */
     void listing(String numbering) {
-        var list = attributes("List");
-        list.put(name("ListNumbering"), name(numbering));
-        open.peek().put(PdfName.A, list);
-    }
-
-    private PdfDictionary attributes(String owner) {
-        var attributes = new PdfDictionary();
-        attributes.put(PdfName.O, name(owner));
-        return attributes;
+        open.getFirst().says(new Bytes(48).ascii("<</O/List/ListNumbering/").ascii(numbering).ascii(">>"));
     }
 
     static PdfString text(String text) {
         return new PdfString(text, PdfObject.TEXT_UNICODE);
     }
 
-    /** Ties an annotation on {@code page} to {@code element}, beside the marked content it may hold. */
-    void tie(PdfStructureElement element, PdfDictionary annotation, PdfObject reference, PdfObject page) {
-        var object = new PdfDictionary(name("OBJR"));
-        object.put(name("Obj"), reference);
-        object.put(PdfName.PG, page);
-        PdfObject content = element.get(PdfName.K);
-        if (content == null) {
-            element.put(PdfName.K, object);
-        } else {
-            var kids = new PdfArray(content);
-            kids.add(object);
-            element.put(PdfName.K, kids);
-        }
-        annotation.put(name("StructParent"), new PdfNumber(root.addExistingObject(element.getReference())));
+    /** Ties an annotation on the page in hand to {@code element}, beside the marked content it may hold; its key among the annotations. */
+    int tie(Element element, PdfIndirectReference annotation) {
+        element.holds(page().getNumber(), annotation.getNumber());
+        keys.add(element.reference());
+        return keys.size() - 1;
     }
 }

@@ -21,7 +21,6 @@ import org.apache.pdfbox.rendering.ImageType;
 import org.apache.pdfbox.rendering.PDFRenderer;
 import org.openpdf.text.Document;
 import org.openpdf.text.Rectangle;
-import org.openpdf.text.pdf.PdfWriter;
 
 /**
  * Every family of the catalogue as its card draws it, both sides, for a short and a tall person: a sheet for eyes, made
@@ -54,9 +53,10 @@ final class ContactSheet {
         double height = rows.size() * (TITLE + ROW + GUTTER) + GUTTER;
         var bytes = new ByteArrayOutputStream();
         var document = new Document(new Rectangle(Pen.pt(width), Pen.pt(height)));
-        var writer = PdfWriter.getInstance(document, bytes);
+        var writer = TaggedWriter.of(document, bytes);
         document.open();
-        var pen = new Pen(writer.getDirectContent(), 0, height);
+        writer.begin();
+        var pen = new Pen(writer.ink(), 0, height);
         for (int r = 0; r < rows.size(); r++) {
             double top = GUTTER + r * (TITLE + ROW + GUTTER);
             pen.beginText(Tone.BLACK);
@@ -67,6 +67,7 @@ final class ContactSheet {
                 rows.get(r).halves().get(i).ifPresent(half -> paint(half, pen.at(left, top + TITLE)));
             }
         }
+        writer.ink().turn();
         document.close();
         return bytes.toByteArray();
     }

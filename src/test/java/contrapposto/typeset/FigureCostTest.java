@@ -21,7 +21,6 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.openpdf.text.Document;
 import org.openpdf.text.Rectangle;
-import org.openpdf.text.pdf.PdfWriter;
 
 /** The budget of the figures: at most 4 KB each in the page's content stream, as the painter writes it, deflated. */
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
@@ -67,11 +66,13 @@ class FigureCostTest {
 
     private int deflated(Figure figure) {
         var document = new Document(new Rectangle(595, 842));
-        var writer = PdfWriter.getInstance(document, new ByteArrayOutputStream());
+        var writer = TaggedWriter.of(document, new ByteArrayOutputStream());
         document.open();
+        writer.begin();
         var content = writer.getDirectContent();
         int before = content.getInternalBuffer().size();
-        new FigurePainter(fonts, new Misses(fonts)).paint(figure, new Pen(content, 37.3, 181.7));
+        new FigurePainter(fonts, new Misses(fonts)).paint(figure, new Pen(writer.ink(), 37.3, 181.7));
+        writer.ink().turn();
         byte[] plain = content.getInternalBuffer().toByteArray();
         Deflater deflater = new Deflater();
         deflater.setInput(plain, before, plain.length - before);

@@ -25,7 +25,6 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.openpdf.text.Document;
 import org.openpdf.text.Rectangle;
-import org.openpdf.text.pdf.PdfWriter;
 
 /** The shin that the coach's page shows, read back from the page's path operators by PDFBox, is the shin that was solved. */
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
@@ -58,10 +57,12 @@ class ShinAngleTest {
     private static double tilt(contrapposto.figure.Figure figure) throws IOException {
         var bytes = new ByteArrayOutputStream();
         var document = new Document(new Rectangle(595, 842));
-        var writer = PdfWriter.getInstance(document, bytes);
+        var writer = TaggedWriter.of(document, bytes);
         document.open();
+        writer.begin();
         var fonts = Fonts.roboto();
-        new FigurePainter(fonts, new Misses(fonts)).paint(figure, new Pen(writer.getDirectContent(), 21.3, 201.7));
+        new FigurePainter(fonts, new Misses(fonts)).paint(figure, new Pen(writer.ink(), 21.3, 201.7));
+        writer.ink().turn();
         document.close();
         try (var file = Loader.loadPDF(bytes.toByteArray())) {
             var lines = new Lines(file.getPage(0));
