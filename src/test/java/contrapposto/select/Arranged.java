@@ -12,6 +12,7 @@ import contrapposto.body.Pose;
 import contrapposto.body.PoseProblem;
 import contrapposto.body.PoseProblem.Zone;
 import contrapposto.body.SolvedPose;
+import contrapposto.catalogue.Catalogue;
 import contrapposto.catalogue.Family;
 import contrapposto.catalogue.Implement;
 import contrapposto.catalogue.Muscle;
@@ -41,8 +42,19 @@ final class Arranged {
 
     private Arranged() { }
 
-    /** Only these families can be set up; all others lack their equipment. */
+    /** These families, in a catalogue that knows no others and not even them: so nothing is ever set up anew to see what binds. */
     static SetUps only(CheckedSpec spec, List<String> ids) {
+        return knowing(among(spec, ids), List.of());
+    }
+
+    /** The same set-ups in a catalogue of these families. */
+    static SetUps knowing(SetUps setUps, List<String> ids) {
+        var families = Invented.CATALOGUE.families().stream().filter(family -> ids.contains(family.id())).toList();
+        return new SetUps(setUps.assessed(), new Catalogue(families, Invented.CATALOGUE.words(), Invented.CATALOGUE.rules()), setUps.usable(), Map.of(), Map.of());
+    }
+
+    /** Only these of the whole catalogue can be set up; all others lack their equipment. */
+    static SetUps among(CheckedSpec spec, List<String> ids) {
         var assessed = new Assessor().assess(spec, Invented.CATALOGUE.rules());
         var usable = new LinkedHashMap<String, Sided<SolvedSetUp>>();
         var leftOut = new LinkedHashMap<String, List<Reason>>();

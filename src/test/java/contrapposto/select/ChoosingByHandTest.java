@@ -64,7 +64,7 @@ class ChoosingByHandTest {
 
     @Test
     void every_family_is_in_the_plan_or_says_why_not_in_catalogue_order() {
-        var selection = select(choosing(RIGHT.spec(), List.of(), List.of("goblet-squat")), "split-squat", "goblet-squat", "one-leg-hinge", "floor-bridge");
+        var selection = among(List.of("goblet-squat"));
         var all = new TreeSet<>(selection.leftOut().keySet());
         all.addAll(ids(selection));
         assertEquals(Invented.CATALOGUE.families().size(), all.size());
@@ -72,7 +72,13 @@ class ChoosingByHandTest {
         assertEquals(List.of("excluded"), why(selection, "goblet-squat"));
         assertEquals(List.of("skill"), why(selection, "one-leg-hinge"));
         assertEquals(0.5, ((Term.Number) selection.leftOut().get("one-leg-hinge").getFirst().said().terms().get("years")).value());
-        assertEquals(List.of("equipment"), why(selection, "supported-curl"), "as setting up says");
+        assertEquals(List.of("equipment"), why(selection, "step-up"), "as setting up says");
+        assertEquals(List.of(), selection.shortfalls());
+    }
+
+    /** Among a few families that make three exercises of two kinds, the coach leaving out these. */
+    private static Selection among(List<String> exclude) {
+        return new Selector().select(Arranged.among(choosing(RIGHT.spec(), List.of(), exclude), List.of("split-squat", "goblet-squat", "one-leg-hinge", "floor-bridge", "supported-curl", "raised-hand-push-up")));
     }
 
     /** House: what asks most skill waits for a year of training, unless the coach asks for it. */
@@ -82,7 +88,7 @@ class ChoosingByHandTest {
         assertTrue(ids(select(RIGHT.trained(1).spec(), "one-leg-hinge", "floor-bridge")).contains("one-leg-hinge"));
         assertTrue(ids(select(choosing(RIGHT.spec(), List.of("one-leg-hinge"), List.of()), "one-leg-hinge", "floor-bridge")).contains("one-leg-hinge"));
         assertTrue(ids(select(RIGHT.spec(), "split-squat", "floor-bridge")).contains("split-squat"), "of skill 2");
-        assertEquals(List.of("excluded", "skill"), why(select(choosing(RIGHT.spec(), List.of(), List.of("one-leg-hinge")), "one-leg-hinge", "floor-bridge"), "one-leg-hinge"));
+        assertEquals(List.of("excluded", "skill"), why(among(List.of("one-leg-hinge")), "one-leg-hinge"));
     }
 
     /** Two ramp sets of 75 s come off: 11 minutes leave 510 s, 10 leave 450; two sets of split squats take 90 + 2 × 205, a bridge 30 + 2 × 105. */
@@ -90,7 +96,6 @@ class ChoosingByHandTest {
     void minutes_less_the_ramp_sets_are_what_a_session_holds() {
         assertEquals(List.of("floor-bridge"), ids(select(RIGHT.lasting(8, 10).spec(), "split-squat", "floor-bridge")));
         assertEquals(List.of("split-squat"), ids(select(RIGHT.lasting(8, 11).spec(), "split-squat", "floor-bridge")));
-        assertEquals(List.of("not-chosen"), why(select(RIGHT.lasting(8, 11).spec(), "split-squat", "floor-bridge"), "floor-bridge"));
         assertEquals(List.of("floor-bridge", "split-squat"), ids(select(RIGHT.lasting(8, 15).spec(), "split-squat", "floor-bridge")));
     }
 
@@ -175,7 +180,7 @@ class ChoosingByHandTest {
         var setUps = training(training(free, "high-to-low-press", wanted.getLast()), "standing-row", wanted.getFirst());
         var selection = new Selector().select(setUps);
         assertEquals(List.of("standing-row"), ids(selection));
-        var said = selection.leftOut().get("high-to-low-press").getFirst().said();
+        var said = selection.exercises().getFirst().reasons().stream().filter(reason -> reason.rule().equals("earns")).findFirst().orElseThrow().said();
         assertEquals(List.of(8L * wanted.size(), 8L), List.of(((Term.Count) said.terms().get("now")).count(), ((Term.Count) said.terms().get("then")).count()));
     }
 
