@@ -7,7 +7,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import contrapposto.assess.Reason;
 import contrapposto.assess.Specs;
+import contrapposto.catalogue.Family.Works;
 import contrapposto.catalogue.Muscle;
+import contrapposto.catalogue.Stage;
 import contrapposto.check.CheckedSpec;
 import contrapposto.check.CheckedSpec.Aim;
 import contrapposto.check.CheckedSpec.Turned;
@@ -56,7 +58,7 @@ class ChoosingByHandTest {
         assertEquals(List.of(1, 2, 3, 4), selection.exercises().stream().map(Chosen::number).toList());
         assertEquals(List.of(DayOfWeek.MONDAY, DayOfWeek.WEDNESDAY, DayOfWeek.FRIDAY), selection.days().stream().map(Selection.Day::day).toList());
         selection.days().forEach(day -> assertEquals(List.of(1, 2, 3, 4), day.numbers()));
-        assertEquals(List.of(new StageWeeks(contrapposto.catalogue.Stage.STANDING, 1, 4), new StageWeeks(contrapposto.catalogue.Stage.INTEGRATED, 5, 8)), selection.stages());
+        assertEquals(List.of(new StageWeeks(Stage.STANDING, 1, 4), new StageWeeks(Stage.INTEGRATED, 5, 8)), selection.stages());
         var carry = selection.exercises().getLast();
         assertEquals(List.of(5, 8), List.of(carry.firstWeek(), carry.lastWeek()), "integrated work comes in after half");
         assertEquals(List.of(), selection.shortfalls());
@@ -190,6 +192,44 @@ class ChoosingByHandTest {
         var selector = new Selector();
         var setUps = Arranged.only(RIGHT.spec(), List.of("split-squat", "floor-bridge", "supported-curl"));
         assertEquals(selector.select(setUps), selector.select(setUps));
+    }
+
+    private static CheckedSpec fromTheFloor(CheckedSpec spec) {
+        var s = spec.schedule();
+        return spec.scheduled(new CheckedSpec.Schedule(s.start(), s.weeks(), s.days(), s.minutes(), Stage.FLOOR, s.gate()));
+    }
+
+    /** House: three exercises of two kinds of work make a start; where the floor has none, supported work begins, and the coach is told. */
+    @Test
+    void a_plan_starts_with_the_first_stage_that_fills_its_first_week() {
+        var supported = new String[] {"supported-curl", "raised-hand-push-up", "wall-one-leg-stand", "split-squat"};
+        var later = select(fromTheFloor(RIGHT.spec()), supported);
+        assertEquals(Stage.SUPPORTED, later.stages().getFirst().stage());
+        assertTrue(later.shortfalls().stream().anyMatch(said -> said.key().equals("shortfall/starts-later")));
+        var floor = select(fromTheFloor(RIGHT.spec()), "floor-bridge", "box-bridge", "all-fours-reach", "supported-curl", "split-squat");
+        assertEquals(Stage.FLOOR, floor.stages().getFirst().stage());
+        assertTrue(floor.shortfalls().stream().noneMatch(said -> said.key().equals("shortfall/starts-later")));
+        var thin = select(fromTheFloor(RIGHT.spec()), "floor-bridge", "box-bridge", "split-squat");
+        assertEquals(Stage.FLOOR, thin.stages().getFirst().stage(), "where no stage fills it, the one asked for");
+    }
+
+    /** A supported split squat that opens in week 3 is no preparation where the loaded one is done from week 1, as asked. */
+    @Test
+    void an_easier_form_does_not_come_in_after_its_harder_one() {
+        var ids = List.of("split-squat", "wall-split-squat", "floor-bridge", "all-fours-reach", "raised-hand-push-up", "supported-curl", "goblet-squat");
+        var asked = new Selector().select(Arranged.knowing(Arranged.among(choosing(fromTheFloor(RIGHT.spec()), List.of("split-squat"), List.of()), ids), List.of("wall-split-squat")));
+        assertEquals(List.of("easier-form"), why(asked, "wall-split-squat"));
+        assertEquals(List.of(), asked.shortfalls());
+        var both = choosing(fromTheFloor(RIGHT.spec()), List.of("split-squat", "wall-split-squat"), List.of());
+        assertTrue(ids(new Selector().select(Arranged.only(both, ids))).contains("wall-split-squat"), "unless it is asked for too");
+    }
+
+    @Test
+    void three_exercises_of_two_kinds_are_enough() {
+        assertTrue(Enough.in(List.of(Works.LEG, Works.LEG, Works.ARM)));
+        assertTrue(Enough.in(List.of(Works.TRUNK, Works.LEG, Works.ARM, Works.ARM)));
+        assertFalse(Enough.in(List.of(Works.LEG, Works.ARM)));
+        assertFalse(Enough.in(List.of(Works.LEG, Works.LEG, Works.LEG)));
     }
 
     private static Instead instead(SetUps setUps, String id) {
