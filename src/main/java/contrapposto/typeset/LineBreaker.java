@@ -16,6 +16,8 @@ final class LineBreaker {
     private static final double SIGN_GAP = 0.8;
     /** Share of the measure under which a line is loose. */
     private static final double LOOSE = 0.7;
+    /** Measure under which lines may be loose: in cells and boxes whole words read better, mm. */
+    private static final double NARROW = 60;
 
     private final Desk desk;
     private final Style style;
@@ -39,7 +41,7 @@ final class LineBreaker {
             var group = pieces.subList(from, to);
             double needed = width(group) - group.getLast().space();
             if (filled + needed > measure + ROUNDING) {
-                if ((line.isEmpty() || isRegular(group) && filled < LOOSE * measure) && divides(pieces, from, measure - filled)) {
+                if ((line.isEmpty() || isRegular(group) && measure >= NARROW && filled < LOOSE * measure) && divides(pieces, from, measure - filled)) {
                     line.add(pieces.get(from++));
                     close(line, lines);
                     filled = 0;

@@ -21,7 +21,7 @@ final class TableSetter {
     private static final double WIDEST_ENTRY = 1.2;
     private static final double ENTRY_ROW = 10;
     private static final double PILL = 5;
-    private static final double HEAD_AIR = 0.3;
+    private static final double HEAD_AIR = 1;
     /** Share of the first column that may go to heads. */
     private static final double MOST_GIVEN = 0.3;
     private static final double SMALLEST_PILL = 4.4;
@@ -46,23 +46,32 @@ final class TableSetter {
                 groups, note, desk.gap(2));
     }
 
-    /** Columns as wide as what their heads cannot divide; the widest one flush left gives what that takes, where it can. */
+    /**
+     * Columns as wide as the words of their heads, else as what those cannot divide; the widest one flush left gives what that
+     * takes, where it can.
+     */
     private List<Table.Column> columns(Table table) {
+        return columns(table, Divisions.NONE).or(() -> columns(table, desk.divisions())).orElse(table.columns());
+    }
+
+    private Optional<List<Table.Column>> columns(Table table, Divisions divisions) {
         var columns = new ArrayList<>(table.columns());
         double extra = 0;
         for (int i = 0; i < columns.size(); i++) {
             double width = columns.get(i).width();
-            double need = columns.get(i).align() == Align.LEFT ? width : Math.max(width, headPart(table, i));
+            double need = columns.get(i).align() == Align.LEFT ? width : Math.max(width, headPart(table, i, divisions));
             extra += need - width;
             columns.set(i, wide(columns.get(i), need));
         }
         int giver = IntStream.range(0, columns.size()).filter(i -> columns.get(i).align() == Align.LEFT).boxed()
                 .max(Comparator.comparingDouble(i -> columns.get(i).width())).orElse(-1);
-        if (extra == 0 || giver < 0 || extra > columns.get(giver).width() * MOST_GIVEN) {
-            return table.columns();
+        if (extra > 0 && (giver < 0 || extra > columns.get(giver).width() * MOST_GIVEN)) {
+            return Optional.empty();
         }
-        columns.set(giver, wide(columns.get(giver), columns.get(giver).width() - extra));
-        return columns;
+        if (extra > 0) {
+            columns.set(giver, wide(columns.get(giver), columns.get(giver).width() - extra));
+        }
+        return Optional.of(columns);
     }
 
     private static Table.Column wide(Table.Column column, double width) {
@@ -70,7 +79,7 @@ final class TableSetter {
     }
 
     /** Width of the longest part of a word in the heads of a column, with its air; 0 without words. */
-    private double headPart(Table table, int column) {
+    private double headPart(Table table, int column, Divisions divisions) {
         double longest = 0;
         for (int row = 0; row < table.head().size(); row++) {
             if (table.head().get(row).cells().get(column) instanceof Cell.Words(List<List<Inline>> lines)) {
@@ -78,7 +87,7 @@ final class TableSetter {
                 for (var run : lines.stream().flatMap(List::stream).toList()) {
                     if (run instanceof Inline.Text(String text, boolean bold)) {
                         longest = Math.max(longest, HEAD_AIR + List.of(Letters.clean(text).split("[ -]")).stream()
-                                .flatMap(word -> desk.divisions().parts(word).stream())
+                                .flatMap(word -> divisions.parts(word).stream())
                                 .mapToDouble(part -> desk.lines(style).single(part.replace(Divisions.MARK, '-'), bold).width()).max().orElse(0));
                     }
                 }
