@@ -39,12 +39,12 @@ record Loosening(Said said, UnaryOperator<Assessed> change, boolean arranges) {
     private static final int GROWN = 34;
 
     /** The set-ups without these constraints; given in the order of the lists below, since a person assessed anew is restricted anew. */
-    static SetUps without(SetUps setUps, List<Loosening> loosenings) {
+    static SetUps without(SetUps setUps, List<Loosening> loosenings, SetUpChooser chooser) {
         var assessed = setUps.assessed();
         for (var loosening : loosenings) {
             assessed = loosening.change().apply(assessed);
         }
-        return loosenings.stream().anyMatch(Loosening::arranges) ? new SetUpChooser().choose(assessed, setUps.catalogue())
+        return loosenings.stream().anyMatch(Loosening::arranges) ? chooser.choose(assessed, setUps.catalogue())
                 : new SetUps(assessed, setUps.catalogue(), setUps.usable(), setUps.leftOut(), setUps.refused());
     }
 

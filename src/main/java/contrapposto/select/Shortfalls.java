@@ -1,8 +1,8 @@
 package contrapposto.select;
 
 import contrapposto.catalogue.Family;
-import contrapposto.catalogue.Stage;
 import contrapposto.select.Selection.StageWeeks;
+import contrapposto.setup.SetUpChooser;
 import contrapposto.setup.SetUps;
 import contrapposto.wording.Said;
 import java.util.ArrayList;
@@ -22,6 +22,7 @@ final class Shortfalls {
     private final SetUps setUps;
     private final Selection selection;
     private final Function<SetUps, Selection> choosing;
+    private final SetUpChooser chooser = new SetUpChooser().remembering();
 
     private Shortfalls(SetUps setUps, Selection selection, Function<SetUps, Selection> choosing) {
         this.setUps = setUps;
@@ -48,16 +49,16 @@ final class Shortfalls {
         boolean is(Selection selection, int week);
     }
 
-    /** Where the plan starts later than the stage asked for. */
+    /** Where the plan starts later than the stage asked for, by the stage that leads week 1. */
     private Optional<Said> later() {
-        var asked = setUps.assessed().spec().schedule().startStage();
-        var starts = start(selection);
-        return starts == asked ? Optional.empty() : Optional.of(Said.of("shortfall/starts-later").word("asked", "stage-" + asked.word())
-                .word("starts", "stage-" + starts.word()).said("binds", binds(Loosening.ofSetUps(setUps), Loosening.ofAll(setUps, ""), looser -> start(looser) == asked)));
+        return asAsked(selection) ? Optional.empty() : Optional.of(Said.of("shortfall/starts-later")
+                .word("asked", "stage-" + setUps.assessed().spec().schedule().startStage().word())
+                .word("starts", "stage-" + selection.stages().getFirst().stage().word())
+                .said("binds", binds(Loosening.ofSetUps(setUps), Loosening.ofSetUps(setUps), Shortfalls::asAsked)));
     }
 
-    private static Stage start(Selection selection) {
-        return selection.stages().getFirst().stage();
+    private static boolean asAsked(Selection chosen) {
+        return chosen.stages().getFirst().stage() == Stages.of(chosen.setUps().assessed().spec().schedule()).blocks().getFirst().stage();
     }
 
     /** Runs of weeks in which this is so, each as long as it goes. */
@@ -142,6 +143,6 @@ final class Shortfalls {
     }
 
     private Selection without(List<Loosening> loosenings) {
-        return choosing.apply(Loosening.without(setUps, loosenings));
+        return choosing.apply(Loosening.without(setUps, loosenings, chooser));
     }
 }

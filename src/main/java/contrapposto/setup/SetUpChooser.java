@@ -49,6 +49,11 @@ public final class SetUpChooser {
         return new SetUpChooser(solver, true);
     }
 
+    /** The same chooser, which keeps every pose it has solved: for one person in several rooms or under several restrictions. */
+    public SetUpChooser remembering() {
+        return new SetUpChooser(new SolvedOnce(solver), parallel);
+    }
+
     /** Chooses for every family of {@code catalogue}, in its order. */
     public SetUps choose(Assessed assessed, Catalogue catalogue) {
         var solved = new SolvedOnce(solver);

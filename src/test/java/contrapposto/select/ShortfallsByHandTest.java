@@ -14,6 +14,7 @@ import contrapposto.quantity.Mass;
 import contrapposto.quantity.Side;
 import contrapposto.select.Selection.Chosen;
 import contrapposto.select.Selection.StageWeeks;
+import contrapposto.setup.SetUpChooser;
 import contrapposto.setup.SetUps;
 import contrapposto.wording.Said;
 import contrapposto.wording.Term;
@@ -204,9 +205,9 @@ class ShortfallsByHandTest {
         assertEquals(List.of("binds/equipment", "binds/person", "binds/finding"), Loosening.forExercise(setUps, "step-up").stream().map(one -> one.said().key()).toList());
         var square = able(Specs.turned(Turned.SQUARE).spec());
         assertEquals(List.of("binds/equipment", "binds/person"), Loosening.forExercise(square, "step-up").stream().map(one -> one.said().key()).toList());
-        var found = Loosening.without(setUps, List.of(Loosening.forExercise(setUps, "step-up").getLast()));
+        var found = Loosening.without(setUps, List.of(Loosening.forExercise(setUps, "step-up").getLast()), new SetUpChooser());
         assertEquals(Turned.SQUARE, found.assessed().spec().assessment().turned());
-        var furnished = Loosening.without(setUps, List.of(Loosening.forExercise(setUps, "step-up").getFirst())).assessed().spec().equipment();
+        var furnished = Loosening.without(setUps, List.of(Loosening.forExercise(setUps, "step-up").getFirst()), new SetUpChooser()).assessed().spec().equipment();
         assertEquals(List.of(1.0, 40.0, 40.0), List.of(furnished.dumbbells().getFirst().kilograms(), furnished.dumbbells().getLast().kilograms(), (double) furnished.dumbbells().size()));
         assertEquals(List.of(5, 60, 12), List.of((int) Math.round(furnished.boxes().getFirst().metres() * 100), (int) Math.round(furnished.boxes().getLast().metres() * 100), furnished.boxes().size()));
     }
