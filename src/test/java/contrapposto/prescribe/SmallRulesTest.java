@@ -74,6 +74,14 @@ class SmallRulesTest {
     }
 
     @Test
+    void the_last_short_week_is_read_back_from_the_reason_and_from_no_other() {
+        var reason = ShortSessions.reason(List.of(Handmade.day(MONDAY, List.of(), 29, 25, 40)), 50).orElseThrow();
+        var other = contrapposto.assess.Reason.of("expiry", Said.of("short-sessions").count("last", 7), contrapposto.assess.Reason.Source.HOUSE);
+        assertEquals(Optional.of(2L), ShortSessions.last(List.of(other, reason)));
+        assertEquals(Optional.empty(), ShortSessions.last(List.of(other)));
+    }
+
+    @Test
     void a_full_first_week_and_a_program_without_days_have_nothing_to_explain() {
         assertEquals(Optional.empty(), brief(List.of(Handmade.day(MONDAY, List.of(), 30, 10))));
         assertEquals(Optional.empty(), brief(List.of()));
