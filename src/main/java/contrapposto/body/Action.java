@@ -25,6 +25,13 @@ public sealed interface Action {
     /** The legs hold still; arms and ribs move. {@code startTurn}, {@code workingTurn}: ribs against pelvis, degrees, + = left. */
     record ArmsMove(double startTurn, double workingTurn, double lean) implements Action { }
 
+    /**
+     * Both feet stay down and the weight moves over one of them, from even feet until it carries {@code share}.
+     *
+     * @param away whether that foot is the other one: the working leg pushes the weight off itself
+     */
+    record Shift(double share, double lean, boolean away) implements Action { }
+
     /** A press-up from {@code BaseOfSupport.Plank}: elbows bend to {@code elbowFlexion} at the bottom; the top turns the ribs. */
     record PressUp(double elbowFlexion, double topTurn) implements Action { }
 
@@ -54,6 +61,7 @@ public sealed interface Action {
             case HeelRise same -> same;
             case HipLift same -> same;
             case StepUp same -> same;
+            case Shift same -> same;
             case Squeeze same -> same;
             case Walk same -> same;
         };

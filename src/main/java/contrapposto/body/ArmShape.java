@@ -41,6 +41,7 @@ record ArmShape(boolean ofRibs, boolean planted, double mass, Vector3D centre, V
             case ArmTask.Overhead overhead -> position == Position.START;
             case ArmTask.OnSupport support -> false;
             case ArmTask.Planted planted -> false;
+            case ArmTask.StepsAhead steps -> false;
             case ArmTask.Flat flat -> false;
             case ArmTask.Pillow pillow -> false;
             case ArmTask.Rest rest -> true;

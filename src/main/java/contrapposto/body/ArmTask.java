@@ -25,6 +25,9 @@ public sealed interface ArmTask {
     /** The palm is on the floor or box, as the base says (all fours, plank). */
     record Planted() implements ArmTask { }
 
+    /** The palm is on the floor, and in the working position {@code ahead} m farther ahead: a hand that has taken a step. */
+    record StepsAhead(double ahead) implements ArmTask { }
+
     /** Reaches along a direction, elbow straight, from a start with the elbow bent by {@code startElbow} degrees. */
     record Reach(Vector3D direction, double startElbow) implements ArmTask { }
 
@@ -62,6 +65,7 @@ public sealed interface ArmTask {
             case Overhead same -> same;
             case OnSupport same -> same;
             case Planted same -> same;
+            case StepsAhead same -> same;
             case Curl same -> same;
             case Extend same -> same;
             case DrawBack same -> same;

@@ -24,6 +24,14 @@ record Arms(PoseProblem problem, Vector3D leftHand, Vector3D rightHand) {
     /** Most bend of an elbow that draws back, degrees: inside reference D2 (145). */
     private static final double MOST_DRAWN = 138;
     private static final double SHOULDER_MARGIN = 0.5;
+    /** A trunk leaned this far rests its hand on the thigh, degrees. */
+    private static final double ON_THIGH_FROM = 25;
+    /** How that thigh slopes (degrees; the search places arms before legs), how straight the arm may be, how thick the thigh is (share of stature), and the part of it the hand may lie on. */
+    private static final double THIGH_SLOPE = 14;
+    private static final double THIGH_REACH = 0.985;
+    private static final double THIGH_RADIUS = 0.05;
+    private static final double NEAREST_ON_THIGH = 0.15;
+    private static final double FARTHEST_ON_THIGH = 0.75;
     /** A shoulder that rises less than this presses nothing overhead: reference D2, soft limit. */
     private static final double NEARLY_UP = 150;
 
@@ -72,6 +80,7 @@ record Arms(PoseProblem problem, Vector3D leftHand, Vector3D rightHand) {
                 }
             }
             case ArmTask.Planted planted -> hang(k, side, 1);
+            case ArmTask.StepsAhead steps -> hang(k, side, 1);
             case ArmTask.Reach reach -> {
                 if (problem.load() instanceof Load.InBothHands && problem.arm(side.other()) instanceof ArmTask.Reach) {
                     reachTogether(k, side, position);
@@ -178,14 +187,38 @@ record Arms(PoseProblem problem, Vector3D leftHand, Vector3D rightHand) {
         k.reach(side, wrist, torso.fromRibs(-0.1, side.sign() * 0.5, -1), unit(middle.subtract(k.at(Joint.NECK))));
     }
 
+    /** The hand on the hip; a trunk that leans has it on the thigh, as far down as the arm reaches. */
     private void onHip(Skeleton k, Side side) {
         double out = side.sign();
         double h = problem.person().stature();
         Torso torso = k.torso();
         Vector3D forward = torso.forward();
+        if (torso.up().getZ() < Degrees.cos(ON_THIGH_FROM)) {
+            onThigh(k, side);
+            return;
+        }
         Vector3D wrist = step(step(step(k.at(side, Part.HIP), 0.045 * h, torso.up()), 0.012 * h, forward), out * 0.048 * h, torso.left());
         k.reach(side, wrist, blend(-0.5, forward, out, torso.left()),
                 unit(blend(0.8, forward, -0.5, torso.up())));
+    }
+
+    private void onThigh(Skeleton k, Side side) {
+        Segments lengths = problem.person().segments();
+        double h = problem.person().stature();
+        Vector3D hip = k.at(side, Part.HIP);
+        Vector3D down = new Vector3D(Degrees.sin(THIGH_SLOPE), 0, -Degrees.cos(THIGH_SLOPE));
+        Vector3D front = new Vector3D(Degrees.cos(THIGH_SLOPE), 0, Degrees.sin(THIGH_SLOPE));
+        Vector3D shoulder = k.at(side, Part.SHOULDER);
+        double most = THIGH_REACH * (lengths.upperArm() + lengths.forearm());
+        Vector3D over = step(hip, THIGH_RADIUS * h, front).subtract(shoulder);
+        double along = Vectors.dot(over, down);
+        double rest = most * most - over.getNormSq() + along * along;
+        double t = Math.clamp(rest > 0 ? StrictMath.sqrt(rest) - along : -along, NEAREST_ON_THIGH * lengths.thigh(), FARTHEST_ON_THIGH * lengths.thigh());
+        k.reach(side, step(step(hip, THIGH_RADIUS * h, front), t, down), torsoOut(k, side), unit(blend(0.8, down, 0.5, front)));
+    }
+
+    private static Vector3D torsoOut(Skeleton k, Side side) {
+        return k.torso().fromRibs(-0.6, side.sign(), 0);
     }
 
     private void atShoulder(Skeleton k, Side side) {

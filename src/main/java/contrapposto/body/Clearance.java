@@ -33,11 +33,14 @@ final class Clearance {
         this.breaches = new Breaches(h);
     }
 
-    /** What either position runs into. */
+    /** What any position runs into. */
     static Breaches of(PoseProblem problem, SolvedPose pose) {
         var clearance = new Clearance(problem, pose.props());
         clearance.judge(pose.start(), pose.props());
         clearance.judge(pose.working(), pose.props());
+        if (pose.end() != pose.working()) {
+            clearance.judge(pose.end(), pose.props());
+        }
         return clearance.breaches;
     }
 

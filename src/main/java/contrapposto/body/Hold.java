@@ -15,6 +15,7 @@ record Hold(double turn, double lean) {
             case Action.HeelRise rise -> Optional.empty();
             case Action.HipLift lift -> Optional.empty();
             case Action.StepUp up -> Optional.empty();
+            case Action.Shift shift -> Optional.empty();
             case Action.PressUp up -> Optional.empty();
             case Action.Walk walk -> Optional.empty();
         };

@@ -53,19 +53,20 @@ final class Prone {
         double wristX = 0.285 * h;
         var planted = new ArrayList<Side>(2);
         for (Side side : Side.values()) {
-            if (position == Position.START || problem.arm(side) instanceof ArmTask.Planted) {
+            if (position == Position.START || problem.arm(side) instanceof ArmTask.Planted || problem.arm(side) instanceof ArmTask.StepsAhead) {
                 planted.add(side);
             }
         }
         double away = planted.size() == 1 ? planted.getFirst().sign() : 0;
-        double dx = -BACK_STEP * step * h;
+        double ahead = position == Position.START ? 0 : steps(Side.LEFT) + steps(Side.RIGHT);
+        double dx = ahead / 2 - BACK_STEP * step * h;
         double dy = away * ACROSS_STEP * step * h;
         double knee = Segments.KNEE_RADIUS * h;
         double across = lengths.hipSpacing() / 2 - base.width() / 2;
         double up = StrictMath.sqrt(Math.max(1e-6, square(lengths.thigh()) - square(dx) - square(Math.abs(across) + Math.abs(dy))));
         Vector3D pelvis = new Vector3D(dx, dy, knee + up);
         double span = TwoLink.span(lengths.upperArm(), lengths.forearm(), SOFT_ELBOW);
-        Side measured = planted.isEmpty() ? Side.LEFT : planted.getFirst();
+        Side measured = planted.stream().filter(side -> steps(side) == 0).findFirst().orElse(Side.LEFT);
         Vector3D wrist = new Vector3D(wristX, measured.sign() * half, Segments.PALM_HEIGHT * h);
         DoubleFunction<Skeleton> build = slope -> {
             var k = new Skeleton(problem.person());
@@ -73,10 +74,10 @@ final class Prone {
             return k;
         };
         var k = build.apply(root(slope -> span - build.apply(slope).at(measured, Part.SHOULDER).distance(wrist), -20, 60));
-        kneesFromHips(k, base.width());
+        kneesFromHips(k, base.width(), ahead > 0);
         for (Side side : Side.values()) {
             if (planted.contains(side)) {
-                k.reach(side, new Vector3D(wristX, side.sign() * half, Segments.PALM_HEIGHT * h),
+                k.reach(side, new Vector3D(wristX + (position == Position.START ? 0 : steps(side)), side.sign() * half, Segments.PALM_HEIGHT * h),
                         new Vector3D(-1, side.sign() * 0.3, 0), new Vector3D(1, 0, -0.08).normalize());
             } else {
                 Arms.free(problem).place(k, side, position);
@@ -90,8 +91,13 @@ final class Prone {
         return resting.settle();
     }
 
-    /** Knees on the floor where the thighs from the hips meet it, toes laid back. */
-    private void kneesFromHips(Skeleton k, double width) {
+    /** How far the hand of {@code side} steps ahead, m. */
+    private double steps(Side side) {
+        return problem.arm(side) instanceof ArmTask.StepsAhead(var ahead) ? ahead : 0;
+    }
+
+    /** Knees on the floor where the thighs from the hips meet it, toes laid back; in a crawl the knee beside the hand that steps stays behind. */
+    private void kneesFromHips(Skeleton k, double width, boolean crawls) {
         double knee = Segments.KNEE_RADIUS * h;
         double fall = (Segments.KNEE_RADIUS - Segments.LACES_HEIGHT) * h / lengths.shank();
         Vector3D shank = new Vector3D(-StrictMath.sqrt(1 - fall * fall), 0, -fall);
@@ -100,7 +106,7 @@ final class Prone {
             double y = side.sign() * width / 2;
             double dz = hip.getZ() - knee;
             double dx = StrictMath.sqrt(Math.max(0, square(lengths.thigh()) - dz * dz - square(y - hip.getY())));
-            k.set(side, Part.KNEE, new Vector3D(hip.getX() + dx, y, knee));
+            k.set(side, Part.KNEE, new Vector3D(hip.getX() + (crawls && steps(side) > 0 ? -dx : dx), y, knee));
             k.foot(side, Vectors.step(k.at(side, Part.KNEE), lengths.shank(), shank),
                     new Vector3D(-Degrees.cos(8), 0, -Degrees.sin(8)), Vector3D.PLUS_K);
         }
@@ -143,6 +149,7 @@ final class Prone {
             case Action.HeelRise same -> 0;
             case Action.HipLift same -> 0;
             case Action.StepUp same -> 0;
+            case Action.Shift same -> 0;
             case Action.Squeeze same -> 0;
             case Action.Walk same -> 0;
         };

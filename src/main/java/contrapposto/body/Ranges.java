@@ -31,11 +31,14 @@ final class Ranges {
         this.breaches = new Breaches(problem.person().stature());
     }
 
-    /** What either position breaks. */
+    /** What any position breaks. */
     static Breaches of(PoseProblem problem, SolvedPose pose) {
         var ranges = new Ranges(problem);
         ranges.judge(pose.start());
         ranges.judge(pose.working());
+        if (pose.end() != pose.working()) {
+            ranges.judge(pose.end());
+        }
         return ranges.breaches;
     }
 

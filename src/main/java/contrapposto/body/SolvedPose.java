@@ -6,11 +6,18 @@ import org.hipparchus.geometry.euclidean.threed.Vector3D;
 /**
  * A solved set-up: the two positions, what is computed from them and the things around the body.
  *
+ * @param end   where the movement ends, which a drawing shows: the working position itself, but for a step up, whose hardest
+ *              moment is its first
  * @param props boxes, benches, wedges, held weights, pulleys …, placed; what a drawing needs besides the body
  */
-public record SolvedPose(Pose start, Pose working, Mechanics mechanics, List<Prop> props) {
+public record SolvedPose(Pose start, Pose working, Pose end, Mechanics mechanics, List<Prop> props) {
     public SolvedPose {
         props = List.copyOf(props);
+    }
+
+    /** A movement that ends in its working position. */
+    public SolvedPose(Pose start, Pose working, Mechanics mechanics, List<Prop> props) {
+        this(start, working, working, mechanics, props);
     }
 
     /**
@@ -60,7 +67,8 @@ public record SolvedPose(Pose start, Pose working, Mechanics mechanics, List<Pro
 
     /** The same set-up in the mirror: left and right change places. */
     public SolvedPose mirrored() {
-        return new SolvedPose(start.mirrored(), working.mirrored(), mechanics.mirrored(),
+        Pose there = working.mirrored();
+        return new SolvedPose(start.mirrored(), there, end == working ? there : end.mirrored(), mechanics.mirrored(),
                 props.stream().map(Prop::mirrored).toList());
     }
 }

@@ -28,15 +28,20 @@ final class Stances {
     private static final double TOUCHING_SHARE = 0.02;
     private static final double STEADY_SHARE = 0.35;
     private static final double STAGGERED_SHARE = 0.10;
+    /** Each foot's before the weight shifts, and while a line is pressed away. */
+    private static final double EVEN_SHARE = 0.45;
+    /** What stays on the foot that the weight shifts away from. */
+    private static final double STAYING_SHARE = 0.25;
     private static final double WORKING_SHARE = 0.5;
-    /** A working leg behind the other cannot take half without the other losing the floor. */
+    /** In a long stance a working leg behind the other cannot take half without the other losing the floor. */
     private static final double BEHIND_SHARE = 0.3;
-    /** Reference D3.18: coaching pages say 70 to 90 %, no measurement found. */
-    private static final double KICKSTAND_SHARE = 0.7;
+    /** Reference D3.18: coaching pages say 70 to 90 %, no measurement found; the middle. */
+    private static final double KICKSTAND_SHARE = 0.8;
 
     private final PoseProblem problem;
     private final Position position;
     private final boolean strained;
+    private final boolean lighter;
     private final Footing footing;
     private final double[] low = new double[Free.values().length];
     private final double[] high = new double[Free.values().length];
@@ -47,7 +52,8 @@ final class Stances {
     private double wantedLean;
     private AirLeg air = new AirLeg(8, 70, 0, false);
 
-    private Stances(PoseProblem problem, Position position, boolean strained) {
+    private Stances(PoseProblem problem, Position position, boolean strained, boolean lighter) {
+        this.lighter = lighter;
         this.strained = strained;
         this.problem = problem;
         this.position = position;
@@ -60,9 +66,19 @@ final class Stances {
      * The bounds of {@code problem} in {@code position}, the working knee bent by {@code knee}, in a fold by no more than that.
      *
      * @param strained whether the heel of a foot on its ball may rise otherwise than is easy
+     * @param lighter  whether a working foot behind the other may carry less than half
      */
-    static Stance of(PoseProblem problem, Position position, double knee, boolean strained) {
-        return new Stances(problem, position, strained).stance(knee);
+    static Stance of(PoseProblem problem, Position position, double knee, boolean strained, boolean lighter) {
+        return new Stances(problem, position, strained, lighter).stance(knee);
+    }
+
+    /** Tall on the box at the end of a step up, the free knee held in front. */
+    static Stance risen(PoseProblem problem) {
+        var risen = new Stances(problem, Position.WORKING, false, false);
+        risen.feet();
+        risen.tall(SOFT_KNEE / 2);
+        risen.air = new AirLeg(25, 55, 10, false);
+        return risen.done();
     }
 
     private Stance stance(double knee) {
@@ -99,10 +115,16 @@ final class Stances {
                     tall(8);
                     between(Free.LEAN, 5, 35);
                 } else {
-                    bent(50, 120);
+                    bent(knee, knee);
                     between(Free.LEAN, 0, 45);
                     air = new AirLeg(-12, 28, -20, false);
                 }
+            }
+            case Action.Shift(var share, var lean, var away) -> {
+                tall(12);
+                mostKnee = MOST_SOFT_KNEE;
+                wantedLean = lean;
+                fix(Free.LEAN, lean);
             }
             case Action.ArmsMove(var startTurn, var workingTurn, var lean) -> {
                 tall(12);
@@ -123,6 +145,10 @@ final class Stances {
             case Action.HipLift lift -> tall(8);
             case Action.PressUp up -> tall(8);
         }
+        return done();
+    }
+
+    private Stance done() {
         boolean shifted = problem.hipShift();
         double sign = problem.working().sign();
         double amount = position.pick(0.5, 1);
@@ -132,10 +158,10 @@ final class Stances {
                 leastShare(), alike(), low, high);
     }
 
-    /** Who stands on one leg holds the other knee in front: low with a hand on a wall, else as high as in a march. */
+    /** Who stands on one leg lifts the other knee in front: low with a hand on a wall, else as high as in a march. */
     private AirLeg liftedKnee() {
         boolean steadied = problem.arm(Side.LEFT) instanceof ArmTask.OnSupport || problem.arm(Side.RIGHT) instanceof ArmTask.OnSupport;
-        return steadied ? new AirLeg(30, 75, 20, false) : new AirLeg(position.pick(20, 62), position.pick(60, 78), 10, false);
+        return steadied ? new AirLeg(position.pick(15, 30), position.pick(50, 75), 20, false) : new AirLeg(position.pick(20, 62), position.pick(60, 78), 10, false);
     }
 
     private void feet() {
@@ -192,10 +218,11 @@ final class Stances {
     /** With both feet near each other a working leg works: it carries half or more (common practice, no source). */
     private double leastLeadShare() {
         return switch (problem.action()) {
-            case Action.ArmsMove moves -> STEADY_SHARE;
-            case Action.HipFold folds -> isStaggered() && position == Position.WORKING ? hingeShare() : TOUCHING_SHARE;
-            case Action.KneeBend bends -> isStaggered() && position == Position.WORKING ? WORKING_SHARE : TOUCHING_SHARE;
+            case Action.ArmsMove moves -> steadyShare();
+            case Action.HipFold folds -> workingShare();
+            case Action.KneeBend bends -> workingShare();
             case Action.StepUp up -> TOUCHING_SHARE;
+            case Action.Shift(var share, var lean, var away) -> shifted(share, away);
             case Action.HeelRise rise -> TOUCHING_SHARE;
             case Action.Walk walk -> TOUCHING_SHARE;
             case Action.Squeeze squeeze -> TOUCHING_SHARE;
@@ -205,13 +232,26 @@ final class Stances {
     }
 
     private double leastShare() {
-        return problem.action() instanceof Action.ArmsMove ? STEADY_SHARE
+        return problem.action() instanceof Action.Shift(var share, var lean, var away) ? shifted(share, !away)
+                : problem.action() instanceof Action.ArmsMove ? steadyShare()
                 : isStaggered() && !(problem.action() instanceof Action.Walk) ? STAGGERED_SHARE : TOUCHING_SHARE;
     }
 
-    private double hingeShare() {
-        return problem.base() instanceof BaseOfSupport.Staggered base && base.rearHeelUp() && base.ahead() == footing.lead()
-                ? KICKSTAND_SHARE : footing.front().filter(front -> front != footing.lead()).isPresent() ? BEHIND_SHARE : WORKING_SHARE;
+    /** Who presses a line away from near feet stands on both about evenly, the pelvis a little back (common practice, no source). */
+    private double steadyShare() {
+        return pulls() && isStaggered() && problem.arm(problem.working()) instanceof ArmTask.Press ? EVEN_SHARE : STEADY_SHARE;
+    }
+
+    /** The least of a foot that the weight moves {@code away} from, or over. */
+    private double shifted(double share, boolean away) {
+        return position == Position.START ? EVEN_SHARE : away ? STAYING_SHARE : share;
+    }
+
+    /** Of the leg that works beside another: most of the weight where the other foot only stands on its ball behind. */
+    private double workingShare() {
+        return position == Position.START || !isStaggered() ? TOUCHING_SHARE
+                : problem.base() instanceof BaseOfSupport.Staggered base && base.rearHeelUp() ? KICKSTAND_SHARE
+                : lighter && footing.front().filter(front -> front != footing.lead()).isPresent() ? BEHIND_SHARE : WORKING_SHARE;
     }
 
     private boolean isStaggered() {

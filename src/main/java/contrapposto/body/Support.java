@@ -49,31 +49,30 @@ final class Support {
         return contacts;
     }
 
-    /** Arms whose supported hands lie where both positions reach them, as near as can be to where they were asked for. */
-    static Arms reached(PoseProblem problem, Skeleton start, Skeleton working) {
-        return new Arms(problem, wrist(problem, Side.LEFT, start, working), wrist(problem, Side.RIGHT, start, working));
+    /** Arms whose supported hands lie where all positions reach them, as near as can be to where they were asked for. */
+    static Arms reached(PoseProblem problem, List<Skeleton> positions) {
+        return new Arms(problem, wrist(problem, Side.LEFT, positions), wrist(problem, Side.RIGHT, positions));
     }
 
-    private static Vector3D wrist(PoseProblem problem, Side side, Skeleton start, Skeleton working) {
+    private static Vector3D wrist(PoseProblem problem, Side side, List<Skeleton> positions) {
         if (!(problem.arm(side) instanceof ArmTask.OnSupport(var height, var ahead))) {
             return Vector3D.ZERO;
         }
         Segments lengths = problem.person().segments();
         double h = problem.person().stature();
         double reach = REACH * (lengths.upperArm() + lengths.forearm());
-        Vector3D first = start.at(side, Part.SHOULDER);
-        Vector3D second = working.at(side, Part.SHOULDER);
-        double y = (first.getY() + second.getY()) / 2 + side.sign() * 0.02 * h;
+        List<Vector3D> shoulders = positions.stream().map(k -> k.at(side, Part.SHOULDER)).toList();
+        double y = (shoulders.getFirst().getY() + shoulders.get(1).getY()) / 2 + side.sign() * 0.02 * h;
         double z = height + Segments.PALM_HEIGHT * h;
-        double x = start.at(Joint.PELVIS).getX() + ahead;
-        for (Vector3D shoulder : List.of(first, second)) {
+        double x = positions.getFirst().at(Joint.PELVIS).getX() + ahead;
+        for (Vector3D shoulder : shoulders) {
             double dy = y - shoulder.getY();
             double dz = z - shoulder.getZ();
             double dx = StrictMath.sqrt(Math.max(0, reach * reach - dy * dy - dz * dz));
             x = Math.clamp(x, shoulder.getX() - dx, shoulder.getX() + dx);
         }
         if (height > WALL * h) {
-            for (Skeleton k : List.of(start, working)) {
+            for (Skeleton k : positions) {
                 for (Side leg : Side.values()) {
                     x = Math.max(x, Math.max(k.at(leg, Part.TOE).getX(), k.at(leg, Part.KNEE).getX() + Segments.KNEE_RADIUS * h) + CLEAR * h);
                 }

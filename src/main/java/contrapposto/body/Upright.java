@@ -14,9 +14,14 @@ final class Upright {
     private static final double LEAST_DEPTH = 60;
     private static final double FREE_FOOT_DEPTH = 20;
     private static final double DEPTH_STEP = 5;
+    /** Bends of the knee that lifts the body onto a box, degrees: the first tried and the bounds. */
+    private static final double FIRST_LIFT = 60;
+    private static final double SHALLOWEST_LIFT = 12;
+    private static final double DEEPEST_LIFT = 120;
     private static final double[] NOWHERE = {};
-    /** How far the working knee may bend in a fold, degrees, the first that serves: house. */
-    private static final double[] FOLD_KNEES = {25, 40, 60};
+    /** How far the working knee may bend in a fold, degrees, the first that serves, and how many of them are soft: house. */
+    private static final int SOFT_FOLDS = 4;
+    private static final double[] FOLD_KNEES = {25, 30, 35, 40, 60};
 
     private final PoseProblem problem;
     private final Loads loads;
@@ -24,6 +29,7 @@ final class Upright {
     /** Where the last searches ended: a little more or less depth hardly moves the best pose. */
     private double[] easyNear = NOWHERE;
     private double[] strainedNear = NOWHERE;
+    private boolean lighter;
 
     private Upright(PoseProblem problem, Loads loads, Standing standing) {
         this.problem = problem;
@@ -41,14 +47,15 @@ final class Upright {
             return start.breaches(0).worst();
         }
         StanceTrial working = free.working();
+        StanceTrial end = free.end(working);
         if (!hands.isEmpty()) {
-            Arms held = Support.reached(problem, start.skeleton, working.skeleton);
+            Arms held = Support.reached(problem, List.of(start.skeleton, working.skeleton, end.skeleton));
             var steadied = new Upright(problem, loads, new Standing(problem, held, loads, hands));
             start = steadied.start();
             working = steadied.working();
-            return steadied.outcome(start, working, held);
+            return steadied.outcome(start, working, steadied.end(working), held);
         }
-        return free.outcome(start, working, Arms.free(problem));
+        return free.outcome(start, working, end, Arms.free(problem));
     }
 
     private static double middle(PoseProblem problem) {
@@ -73,6 +80,9 @@ final class Upright {
         forget();
         if (problem.action() instanceof Action.HipFold) {
             return folded();
+        }
+        if (problem.action() instanceof Action.StepUp) {
+            return liftedOff();
         }
         if (!(problem.action() instanceof Action.KneeBend(var kneeFlexion, var rearKneeClear))) {
             return bent(0);
@@ -101,10 +111,51 @@ final class Upright {
         return stoppedByLimits(best, knee);
     }
 
-    /** Folded over soft knees; they bend more only where the feet stand too far apart for that. */
+    /**
+     * The first moment of a step up that one leg carries, its hardest: the toes of the other foot have just left the floor.
+     * Less deep where a limit is in the way; the foot behind then helps longer.
+     */
+    private StanceTrial liftedOff() {
+        Side free = Footing.of(problem, problem.base(), Position.WORKING).lead().other();
+        double h = problem.person().stature();
+        double knee = FIRST_LIFT;
+        StanceTrial best = bent(knee);
+        double slope = -0.006 * h;
+        double excess = excess(best, free);
+        for (int round = 0; round < DEPTH_ROUNDS && Math.abs(excess) > CLEARANCE * h; round++) {
+            double next = Math.clamp(knee - Math.clamp(excess / slope, -25, 25), SHALLOWEST_LIFT, DEEPEST_LIFT);
+            if (next == knee) {
+                break;
+            }
+            best = bent(next);
+            double left = excess(best, free);
+            slope = Math.min(-0.001 * h, (left - excess) / (next - knee));
+            knee = next;
+            excess = left;
+        }
+        return stoppedByLimits(best, knee);
+    }
+
+    private double excess(StanceTrial trial, Side free) {
+        double h = problem.person().stature();
+        return Math.min(trial.skeleton.at(free, Part.TOE).getZ(), trial.skeleton.at(free, Part.HEEL).getZ())
+                - (StanceTrial.FREE_FOOT + CLEARANCE) * h;
+    }
+
+    /** Where the movement ends: tall on the box after a step up, else the working position. */
+    private StanceTrial end(StanceTrial working) {
+        return problem.action() instanceof Action.StepUp
+                ? standing.best(Stances.risen(problem), Position.WORKING, NOWHERE) : working;
+    }
+
+    /** Folded over soft knees; they bend more, and then a foot behind carries less, only where the feet stand too far apart for that. */
     private StanceTrial folded() {
         StanceTrial best = bent(FOLD_KNEES[0]);
-        for (int i = 1; i < FOLD_KNEES.length && best.breaches(0).beyond(Standing.SLACK); i++) {
+        for (int i = 1; i < SOFT_FOLDS && best.breaches(0).beyond(Standing.SLACK); i++) {
+            best = bent(FOLD_KNEES[i]);
+        }
+        lighter = best.breaches(0).beyond(Standing.SLACK);
+        for (int i = 0; lighter && i < FOLD_KNEES.length && best.breaches(0).beyond(Standing.SLACK); i++) {
             best = bent(FOLD_KNEES[i]);
         }
         return best;
@@ -126,12 +177,12 @@ final class Upright {
     }
 
     private StanceTrial best(Position position, double knee) {
-        StanceTrial easy = standing.best(Stances.of(problem, position, knee, false), position, easyNear);
+        StanceTrial easy = standing.best(Stances.of(problem, position, knee, false, lighter), position, easyNear);
         easyNear = standing.found();
         if (!easy.breaches(0).beyond(Standing.SLACK)) {
             return easy;
         }
-        Stance other = Stances.of(problem, position, knee, true);
+        Stance other = Stances.of(problem, position, knee, true, lighter);
         if (!StanceModel.open(other).contains(Stance.Free.PITCH)) {
             return easy;
         }
@@ -140,15 +191,16 @@ final class Upright {
         return strained;
     }
 
-    private PoseOutcome outcome(StanceTrial start, StanceTrial working, Arms arms) {
-        for (StanceTrial trial : List.of(working, start)) {
+    private PoseOutcome outcome(StanceTrial start, StanceTrial working, StanceTrial end, Arms arms) {
+        for (StanceTrial trial : end == working ? List.of(working, start) : List.of(working, start, end)) {
             Breaches breaches = trial.breaches(0);
             if (breaches.beyond(Standing.SLACK)) {
                 return breaches.worst();
             }
         }
-        return new PoseOutcome.Solved(new SolvedPose(start.skeleton.pose(Vector3D.PLUS_I),
-                working.skeleton.pose(Vector3D.PLUS_I), mechanics(start, working),
+        Pose worked = working.skeleton.pose(Vector3D.PLUS_I);
+        return new PoseOutcome.Solved(new SolvedPose(start.skeleton.pose(Vector3D.PLUS_I), worked,
+                end == working ? worked : end.skeleton.pose(Vector3D.PLUS_I), mechanics(start, working),
                 Props.upright(problem, working.skeleton, loads, arms)));
     }
 

@@ -24,7 +24,7 @@ final class Motion {
             "hip-fold", List.of("handHeight"),
             "heel-rise", List.of("share"),
             "hip-lift", List.of("shortOf"),
-            "step-up", List.of(),
+            "step-up", List.of(), "weight-shift", List.of("share", "lean"),
             "arms-move", List.of("startTurn", "workingTurn", "lean"),
             "press-up", List.of("elbowFlexion", "topTurn"),
             "squeeze", List.of(), "knee-lift", List.of("lift"),
@@ -33,6 +33,7 @@ final class Motion {
     static final Map<String, List<String>> ARMS = Words.ordered(
             "hang", List.of(), "rest", List.of(), "at-chest", List.of(), "at-shoulder", List.of(),
             "overhead", List.of(), "on-support", List.of("height", "ahead"), "planted", List.of(),
+            "steps-ahead", List.of("ahead"),
             "reach", List.of("forward", "out", "up", "startElbow"),
             "press", List.of("forward", "out", "up"), "pull", List.of("forward", "out", "up"),
             "curl", List.of("from", "to", "elbowOnSupport"), "extend", List.of("from", "to", "armBack"),
@@ -46,6 +47,7 @@ final class Motion {
             case "heel-rise" -> new Action.HeelRise(v.get("share"));
             case "hip-lift" -> new Action.HipLift(v.get("shortOf"));
             case "step-up" -> new Action.StepUp();
+            case "weight-shift" -> new Action.Shift(v.get("share"), v.get("lean"), false);
             case "arms-move" -> new Action.ArmsMove(sign * v.get("startTurn"), sign * v.get("workingTurn"),
                     v.get("lean"));
             case "press-up" -> new Action.PressUp(v.get("elbowFlexion"), sign * v.get("topTurn"));
@@ -65,6 +67,7 @@ final class Motion {
             case "overhead" -> new ArmTask.Overhead();
             case "on-support" -> new ArmTask.OnSupport(v.get("height") * stature, v.get("ahead") * stature);
             case "planted" -> new ArmTask.Planted();
+            case "steps-ahead" -> new ArmTask.StepsAhead(v.get("ahead") * stature);
             case "reach" -> new ArmTask.Reach(direction(v, arm), v.get("startElbow"));
             case "press" -> new ArmTask.Press(direction(v, arm));
             case "pull" -> new ArmTask.Pull(direction(v, arm));

@@ -99,7 +99,7 @@ public final class SetUpSketch {
             List<Wish> said = said(wishes, words);
             wishes.stance(words.lengths()).ifPresent(said::add);
             return new Views(solved, stage, wishes, words, travels,
-                    stage.sketch(travels ? Stage.Shown.WORKING_OVER_START : Stage.Shown.WORKING, said));
+                    stage.sketch(travels ? Stage.Shown.END_OVER_START : Stage.Shown.END, said));
         }
 
         private static List<Wish> said(SetUpWishes wishes, Words words) {
@@ -112,7 +112,7 @@ public final class SetUpSketch {
 
         List<Sketch> apart() {
             return List.of(stage.sketch(Stage.Shown.START, List.of(new Wish.Caption(words.start(), false))),
-                    stage.sketch(Stage.Shown.WORKING, said(wishes, words)));
+                    stage.sketch(Stage.Shown.END, said(wishes, words)));
         }
 
         boolean betterTogether() {

@@ -36,7 +36,7 @@ record SetUpWishes(SolvedSetUp solved, boolean symmetric) {
     }
 
     private Pose working() {
-        return solved.pose().working();
+        return solved.pose().end();
     }
 
     private Pose start() {
@@ -200,6 +200,7 @@ record SetUpWishes(SolvedSetUp solved, boolean symmetric) {
             case Action.HipFold a -> way(Joint.PELVIS);
             case Action.HipLift a -> way(Joint.PELVIS);
             case Action.StepUp a -> way(Joint.PELVIS);
+            case Action.Shift a -> way(Joint.PELVIS);
             case Action.HeelRise a -> way(Joint.of(side, Joint.Part.HEEL));
             case Action.PressUp a -> way(Joint.HEAD_TOP);
             case Action.Squeeze(var lift) -> lift > 0 ? way(Joint.of(side, Joint.Part.KNEE)) : Optional.of(new Wish.Squeeze(

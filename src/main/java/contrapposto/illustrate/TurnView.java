@@ -61,6 +61,7 @@ public final class TurnView {
             case Action.HeelRise a -> 0;
             case Action.HipLift a -> 0;
             case Action.StepUp a -> 0;
+            case Action.Shift a -> 0;
             case Action.Squeeze a -> 0;
             case Action.Walk a -> 0;
         };

@@ -34,7 +34,7 @@ final class WallNeeded {
         }
         List<Prop> props = new ArrayList<>(pose.props());
         props.add(new Prop.Wall(place(solved, pose.working()), -HALF_WIDTH, HALF_WIDTH, HEIGHT));
-        return new SolvedPose(pose.start(), pose.working(), pose.mechanics(), props);
+        return new SolvedPose(pose.start(), pose.working(), pose.end(), pose.mechanics(), props);
     }
 
     /** Its near face, x. */

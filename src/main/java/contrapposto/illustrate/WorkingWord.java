@@ -8,7 +8,7 @@ import java.util.Locale;
 
 /** What the working position is called under its sketch; the words themselves belong to the templates. */
 public enum WorkingWord {
-    DOWN, UP, PRESS, PULL, REACH, BEND, STRAIGHTEN, SQUEEZE, WALK, TURN, HOLD;
+    DOWN, UP, PRESS, PULL, REACH, BEND, STRAIGHTEN, SQUEEZE, WALK, TURN, HOLD, STEP;
 
     /** From here on a turn of the ribs is what one does, degrees. */
     private static final double LEAST_TURN = 10;
@@ -24,6 +24,7 @@ public enum WorkingWord {
             case Action.HeelRise a -> UP;
             case Action.HipLift a -> UP;
             case Action.StepUp a -> UP;
+            case Action.Shift a -> HOLD;
             case Action.PressUp a -> UP;
             case Action.Squeeze(var lift) -> lift > 0 ? UP : SQUEEZE;
             case Action.Walk a -> WALK;
@@ -51,6 +52,7 @@ public enum WorkingWord {
             case ArmTask.AtShoulder t -> resting;
             case ArmTask.OnSupport t -> resting;
             case ArmTask.Planted t -> resting;
+            case ArmTask.StepsAhead t -> STEP;
             case ArmTask.DrawBack t -> PULL;
             case ArmTask.Flat t -> resting;
             case ArmTask.Pillow t -> resting;

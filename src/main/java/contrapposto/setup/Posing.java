@@ -35,6 +35,9 @@ final class Posing {
 
     private static Action action(Question q, SetUp setUp) {
         var action = q.family().action();
+        if (action.on(q.side(), q.stature()) instanceof Action.Shift(var share, var lean, var away)) {
+            return new Action.Shift(share, lean, q.target().turnTo().equals(Optional.of(q.side().other())));
+        }
         return setUp.rearRaise().metres() > 0 ? action.withRearRaised(q.side(), q.stature())
                 : action.on(q.side(), q.stature());
     }

@@ -58,6 +58,7 @@ final class Grips {
         Vector3D fingers = pose.at(Joint.of(side, Joint.Part.HAND)).subtract(wrist);
         return switch (task) {
             case ArmTask.Planted t -> new Grip.Palm(DOWN, forward(fingers));
+            case ArmTask.StepsAhead t -> new Grip.Palm(DOWN, forward(fingers));
             case ArmTask.Flat t -> new Grip.Palm(DOWN, forward(fingers));
             case ArmTask.OnSupport t -> support(wrist, props);
             case ArmTask.AtChest t -> new Grip.Fist();

@@ -42,7 +42,7 @@ class StanceModelTest {
                 if (onFeet(problem.base())) {
                     for (Position position : Position.values()) {
                         cases.add(new Case(named.name() + " " + position + " " + stature, problem, Stances.of(problem, position,
-                                problem.action() instanceof Action.HipFold ? 25 : 70, true),
+                                problem.action() instanceof Action.HipFold ? 25 : 70, true, false),
                                 position, Loads.of(problem.load(), 0), Support.forces(problem)));
                     }
                 }

@@ -44,7 +44,7 @@ class SketchTest {
     @MethodSource("all")
     void words_and_letters_never_overlap_and_stay_inside_the_box(Posed posed) {
         for (double[] box : BOXES) {
-            List<Bounds> words = drawn(posed, Shown.WORKING_OVER_START, box).labelBounds();
+            List<Bounds> words = drawn(posed, Shown.END_OVER_START, box).labelBounds();
             for (int i = 0; i < words.size(); i++) {
                 assertTrue(new Bounds(0, 0, box[0], box[1]).grown(.05).holds(words.get(i)), posed.name() + " " + words.get(i));
                 for (int j = 0; j < i; j++) {
@@ -58,7 +58,7 @@ class SketchTest {
     @MethodSource("study")
     void the_same_set_up_gives_the_same_figure(Posed posed) {
         double[] box = {59, 41};
-        assertEquals(drawn(posed, Shown.WORKING_OVER_START, box), drawn(posed, Shown.WORKING_OVER_START, box));
+        assertEquals(drawn(posed, Shown.END_OVER_START, box), drawn(posed, Shown.END_OVER_START, box));
     }
 
     @ParameterizedTest
@@ -120,7 +120,7 @@ class SketchTest {
     void every_point_of_body_and_words_lies_inside_the_box(Posed posed) {
         for (double[] box : BOXES) {
             Bounds room = new Bounds(0, 0, box[0], box[1]).grown(.6);
-            for (Mark mark : drawn(posed, Shown.WORKING_OVER_START, box).marks()) {
+            for (Mark mark : drawn(posed, Shown.END_OVER_START, box).marks()) {
                 if (mark instanceof Mark.Fill(var outlines, var tone)) {
                     outlines.forEach(o -> assertTrue(room.holds(Bounds.of(o.flattened())), posed.name() + " " + tone + Bounds.of(o.flattened())));
                 }
