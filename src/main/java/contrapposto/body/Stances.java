@@ -18,6 +18,8 @@ final class Stances {
     private static final double UPRIGHT = 4;
     private static final double SOFT_KNEE = 15;
     private static final double MOST_SOFT_KNEE = 45;
+    /** Whose hands are on a wall begins a split squat this far over the front foot, so that they reach it from there too. */
+    private static final double NEAR_WALL = 0.75;
     private static final double KNEE_HEIGHT = 0.285;
     private static final double LEAST_PITCH = 15;
     /** The rear heel rises until the toes are bent this far (reference D2, soft limit of the big toe), at the start less. */
@@ -160,8 +162,15 @@ final class Stances {
 
     /** Who stands on one leg lifts the other knee in front: low with a hand on a wall, else as high as in a march. */
     private AirLeg liftedKnee() {
-        boolean steadied = problem.arm(Side.LEFT) instanceof ArmTask.OnSupport || problem.arm(Side.RIGHT) instanceof ArmTask.OnSupport;
-        return steadied ? new AirLeg(position.pick(15, 30), position.pick(50, 75), 20, false) : new AirLeg(position.pick(20, 62), position.pick(60, 78), 10, false);
+        return steadied() ? new AirLeg(position.pick(15, 30), position.pick(50, 75), 20, false) : new AirLeg(position.pick(20, 62), position.pick(60, 78), 10, false);
+    }
+
+    private boolean steadied() {
+        return problem.arm(Side.LEFT) instanceof ArmTask.OnSupport || problem.arm(Side.RIGHT) instanceof ArmTask.OnSupport;
+    }
+
+    private boolean atWall() {
+        return problem.arm(Side.LEFT) instanceof ArmTask.OnSupport(var height, var ahead) && height > Support.WALL * problem.person().stature();
     }
 
     private void feet() {
@@ -176,7 +185,7 @@ final class Stances {
             }
         } else {
             boolean split = problem.base() instanceof BaseOfSupport.Split;
-            between(Free.ALONG, split ? position.pick(0.4, 0.2) : -0.4, split ? 1.15 : 1.4);
+            between(Free.ALONG, split ? position.pick(atWall() ? NEAR_WALL : 0.4, 0.2) : -0.4, split ? 1.15 : 1.4);
         }
         if (other.isEmpty()) {
             fix(Free.ALONG, 1);

@@ -22,6 +22,9 @@ public final class SetUpSketch {
     private static final double GHOST_SEEN = .4;
     /** Two small drawings that would have to shrink under this share give way to one large one. */
     private static final double SMALLEST_PAIR = .8;
+    /** The same where hardly anything of the start would be seen behind the body, and how much that is. */
+    private static final double SMALLER_PAIR = .55;
+    private static final double HARDLY_SEEN = .1;
     private static final double STILL = .03;
     /** How much larger than someone upright a body that lies or kneels may be drawn. */
     private static final double LARGEST = 1.5;
@@ -118,7 +121,7 @@ public final class SetUpSketch {
         boolean betterTogether() {
             return !travels || together.ghostShare() >= GHOST_SEEN || apart().stream()
                     .mapToDouble(sketch -> sketch.scale(ROW / 2, ROW_HEIGHT, LABEL)).min().orElseThrow()
-                    < SMALLEST_PAIR * together.scale(ROW, ROW_HEIGHT, LABEL);
+                    < (together.ghostShare() < HARDLY_SEEN ? SMALLER_PAIR : SMALLEST_PAIR) * together.scale(ROW, ROW_HEIGHT, LABEL);
         }
     }
 }

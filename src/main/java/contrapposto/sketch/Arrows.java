@@ -115,8 +115,8 @@ record Arrows(Sheet sheet) {
         Point n = d.quarterTurn();
         Point best = p;
         double least = Occupancy.FORBIDDEN;
-        for (int back = 0; back <= 9; back += 3) {
-            for (int aside : new int[] {0, 3, -3, 5, -5, 7, -7}) {
+        for (int back = 0; back <= 18; back += 3) {
+            for (int aside : new int[] {0, 3, -3, 5, -5, 7, -7, 9, -9}) {
                 Point at = p.along(d, -back).along(n, aside);
                 double cost = sheet.occupancy().cost(Bounds.ofOutlines(List.of(block(at, d))).grown(.5))
                         + 2 * back + 2.5 * Math.abs(aside);
