@@ -22,6 +22,8 @@ final class Furniture {
     private static final Toning STACK = new Toning(.72, .60, .52);
     private static final Toning POST = new Toning(.97, .90, .80);
     private static final Toning CARRIAGE = new Toning(.62, .48, .42);
+    /** Half the width of a bench's leg, a board: a post with a foot costs twice the paths. */
+    private static final double BOARD = .09;
     private static final double PAD_THICK = .07;
     /** More of a wall than this to each side only hides. */
     private static final double WALL_HALF = .36;
@@ -86,12 +88,9 @@ final class Furniture {
         for (int i = 0; i < 2; i++) {
             double at = places[i];
             double[] along = {at - .025, at + .025};
-            double[] footX = across ? new double[] {low.getX() + .02, high.getX() - .02} : along;
-            double[] footY = across ? along : new double[] {low.getY() + .02, high.getY() - .02};
-            double[] legX = across ? new double[] {xm - .03, xm + .03} : along;
-            double[] legY = across ? along : new double[] {ym - .03, ym + .03};
-            block(name + "-foot" + i, footX, footY, new double[] {0, .04}, FRAME);
-            block(name + "-leg" + i, legX, legY, new double[] {.04, top - PAD_THICK}, FRAME);
+            double[] legX = across ? new double[] {xm - BOARD, xm + BOARD} : along;
+            double[] legY = across ? along : new double[] {ym - BOARD, ym + BOARD};
+            block(name + "-leg" + i, legX, legY, new double[] {0, top - PAD_THICK}, FRAME);
         }
         block(name + "-pad", new Vector3D(low.getX(), low.getY(), top - PAD_THICK), high, PAD);
     }

@@ -16,7 +16,7 @@ final class FigureInk {
     /** In pt. */
     private static final double UNIT = .25;
     /** What the eye cannot tell at reading distance, mm: an arc minute at 30 cm is 0.09. */
-    private static final double UNSEEN = .085;
+    private static final double UNSEEN = .07;
     /** Off by less than this, a line is upright or level, mm. */
     private static final double LEVEL = 1e-6;
     /** Shorter lines are nobody's measure, mm. */
