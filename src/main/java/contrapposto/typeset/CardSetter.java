@@ -92,13 +92,17 @@ final class CardSetter {
         var below = new ArrayList<>(why);
         below.addAll(card.bandLeft());
         below.addAll(card.bandRight());
-        Optional<Slab> band = below.isEmpty() ? Optional.empty()
-                : Optional.of(blocks.stack(below, Stock.MEASURE));
+        Optional<Slab> band = below.isEmpty() ? Optional.empty() : Optional.of(blocks.stack(below.stream().map(CardSetter::whole).toList(), Stock.MEASURE));
         return card(card, switch (side) {
             case LEFT -> bar(end, Optional.empty(), Optional.empty());
             case RIGHT -> bar(Optional.empty(), end, Optional.empty());
             case BOTH -> bar(Optional.empty(), Optional.empty(), end);
         }, blocks.stack(half.blocks(), Stock.MEASURE), band, 2);
+    }
+
+    /** Where a card must go on on another page, it does so between paragraphs. */
+    private static Block whole(Block block) {
+        return block instanceof Block.Paragraph ? new Block.Together(List.of(block)) : block;
     }
 
     private static boolean isDrawn(Block block) {
