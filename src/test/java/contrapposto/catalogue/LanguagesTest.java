@@ -54,6 +54,21 @@ class LanguagesTest {
         }
     }
 
+    /** Mistakes, cautions, easier and harder forms are printed once for both sides of a card. */
+    @Test
+    void what_is_printed_for_both_sides_names_neither() {
+        for (var language : Phrasebook.LANGUAGES) {
+            for (var family : CATALOGUE.families()) {
+                var words = CATALOGUE.words(language, family.id());
+                var shared = new ArrayList<>(words.cautions());
+                words.mistakes().forEach(mistake -> shared.add(mistake.what() + " " + mistake.fix()));
+                shared.addAll(words.easier().values());
+                shared.addAll(words.harder().values());
+                shared.forEach(text -> assertEquals(false, PLACEHOLDER.matcher(text).find(), language + " " + family.id() + ": " + text));
+            }
+        }
+    }
+
     @ParameterizedTest
     @MethodSource("others")
     void every_family_says_as_much_as_in_English(String language) {
