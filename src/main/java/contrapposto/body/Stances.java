@@ -18,8 +18,9 @@ final class Stances {
     private static final double UPRIGHT = 4;
     private static final double SOFT_KNEE = 15;
     private static final double MOST_SOFT_KNEE = 45;
-    /** Whose hands are on a wall begins a split squat this far over the front foot, so that they reach it from there too. */
-    private static final double NEAR_WALL = 0.75;
+    /** Whose hands are on a wall begins a split squat this far over the front foot and leaned this much (degrees), so that they reach it from there too. */
+    private static final double NEAR_WALL = 0.5;
+    private static final double WALL_LEAN = 15;
     private static final double KNEE_HEIGHT = 0.285;
     private static final double LEAST_PITCH = 15;
     /** The rear heel rises until the toes are bent this far (reference D2, soft limit of the big toe), at the start less. */
@@ -89,6 +90,10 @@ final class Stances {
             case Action.KneeBend bend -> {
                 if (position == Position.START) {
                     tall(startKnee());
+                    if (atWall() && problem.base() instanceof BaseOfSupport.Split) {
+                        fix(Free.LEAN, WALL_LEAN);
+                        wantedLean = WALL_LEAN;
+                    }
                 } else {
                     bent(knee, knee);
                     between(Free.LEAN, -5, 55);

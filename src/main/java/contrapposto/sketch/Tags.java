@@ -19,7 +19,7 @@ record Tags(Sheet sheet) {
     /** What a leader pays for each weight and millimetre it crosses, an anchor for being covered, and for each that was nearer to what is meant. */
     private static final double UNDER_LEADER = .7;
     private static final double HIDDEN = 60;
-    private static final double LATER = 1;
+    private static final double LATER = 4;
 
     void place(Wish.Tag tag) {
         double height = Pill.heightFor(sheet.label());

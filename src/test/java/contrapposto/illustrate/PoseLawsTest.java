@@ -11,10 +11,13 @@ import contrapposto.body.Joint.Part;
 import contrapposto.body.Pose;
 import contrapposto.body.Prop;
 import contrapposto.body.SolvedPose;
+import contrapposto.catalogue.Stage;
 import contrapposto.check.CheckedSpec.Turned;
 import contrapposto.quantity.Side;
 import contrapposto.setup.SolvedSetUp;
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.function.Consumer;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
 import org.junit.jupiter.api.DisplayNameGeneration;
@@ -35,6 +38,19 @@ class PoseLawsTest {
         for (Turned turned : List.of(Turned.RIGHT, Turned.LEFT, Turned.SQUARE)) {
             SolvedCards.of(stature, turned).values().forEach(sides -> sides.values().forEach(law));
         }
+    }
+
+    /** No family of the house is without a card for either body, whichever way the pelvis is turned. */
+    @ParameterizedTest
+    @ValueSource(doubles = {1.52, 1.95})
+    void every_family_has_a_pose(double stature) {
+        Set<String> solved = new TreeSet<>(SolvedCards.of(stature, Turned.RIGHT).keySet());
+        solved.addAll(SolvedCards.of(stature, Turned.LEFT).keySet());
+        Set<String> families = new TreeSet<>();
+        for (Stage stage : Stage.values()) {
+            SolvedCards.families(stage).forEach(family -> families.add(family.id()));
+        }
+        assertEquals(families, solved);
     }
 
     private static String name(SolvedSetUp one) {
