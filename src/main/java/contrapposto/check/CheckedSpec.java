@@ -6,6 +6,7 @@ import contrapposto.body.SegmentTable;
 import contrapposto.catalogue.Implement;
 import contrapposto.catalogue.Stage;
 import contrapposto.quantity.Angle;
+import contrapposto.quantity.Colour;
 import contrapposto.quantity.Length;
 import contrapposto.quantity.Mass;
 import contrapposto.quantity.Sex;
@@ -127,8 +128,15 @@ public record CheckedSpec(String fileName, String sha256, String title, Client c
      *
      * @param qualification of who made the plan, in their own words
      * @param setting       where the plan is done, in the coach's words
+     * @param colour        of heads and rules; black where not given
      */
-    public record Practice(String name, String preparedBy, String contact, String emergency, String qualification, String setting) { }
+    public record Practice(String name, String preparedBy, String contact, String emergency, String qualification, String setting,
+                           Optional<Colour> colour) {
+        /** One that prints in black. */
+        public Practice(String name, String preparedBy, String contact, String emergency, String qualification, String setting) {
+            this(name, preparedBy, contact, emergency, qualification, setting, Optional.empty());
+        }
+    }
 
     public enum Turned { LEFT, RIGHT, SQUARE }
 

@@ -4,6 +4,7 @@ import contrapposto.check.CheckedSpec.Client;
 import contrapposto.check.CheckedSpec.Practice;
 import contrapposto.notice.Notice;
 import contrapposto.notice.Span;
+import contrapposto.quantity.Colour;
 import contrapposto.quantity.Length;
 import contrapposto.quantity.Mass;
 import contrapposto.quantity.Sex;
@@ -103,11 +104,20 @@ final class ClientSection {
                 BodySection.body(client));
     }
 
+    static void ownColourIsDark(Written.Fields spec, Consumer<Notice> found) {
+        var practice = spec.fields("practice");
+        practice.text("colour").flatMap(Colour::of).filter(colour -> colour.contrastOnWhite() < Colour.READABLE)
+                .ifPresent(colour -> found.accept(Notice.error("pale-colour", span(practice, "colour"), String.format(Locale.ROOT,
+                        "heads in this colour would be hard to read: its contrast against white paper is %.1f to 1, but must be %.0f to 1",
+                        StrictMath.floor(colour.contrastOnWhite() * 10) / 10, Colour.READABLE), "take a darker shade of it")));
+    }
+
     static Practice practice(Written.Fields spec) {
         var practice = spec.fields("practice");
         return new Practice(practice.text("name").orElse(""), practice.text("prepared-by").orElse(""),
                 practice.text("contact").orElse(""), practice.text("emergency").orElse(""),
-                practice.text("qualification").orElse(""), practice.text("setting").orElse(""));
+                practice.text("qualification").orElse(""), practice.text("setting").orElse(""),
+                practice.text("colour").flatMap(Colour::of));
     }
 
     /** The name of the constant that stands for a word of the table. */

@@ -18,7 +18,7 @@ final class Rules {
     static List<Rule> inOrder() {
         return List.of(ClientSection::hasNameOrCode, ClientSection::saysAgeOnce, ClientSection::wasBornBefore,
                 ClientSection::hasLikelyBody, BodySection::segmentsFitTheHeight,
-                BodySection::segmentsAddUp, ClientSection::trainedWithinLife,
+                BodySection::segmentsAddUp, ClientSection::trainedWithinLife, ClientSection::ownColourIsDark,
                 AssessmentSection::measuresInTheirUnit, AssessmentSection::measuresOnce, AssessmentSection::testsBeforeStart,
                 AssessmentSection::testsNearTheLimit,
                 SafetySection::restrictionsStillHold,

@@ -6,6 +6,7 @@ import contrapposto.figure.Drawing;
 import contrapposto.figure.Figure;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Function;
 
 /** Elements → blocks. Drawings are named by their key. What does not fit is a slip, and reading goes on. */
@@ -33,8 +34,8 @@ final class BlockReader {
     private Block block(Piece.Element e, Piece.Element parent) {
         return switch (e.name()) {
             case "title" -> title(e);
-            case "masthead" -> allowing(e, new Block.Masthead(slips.required(e, "lead"), slips.required(e, "title"), InlineReader.read(e, slips)),
-                    "lead", "title");
+            case "masthead" -> allowing(e, new Block.Masthead(slips.required(e, "lead"), slips.required(e, "title"), InlineReader.read(e, slips), logo(e)),
+                    "lead", "title", "logo");
             case "heading" -> allowing(e, new Block.Heading((int) slips.number(e, "level"), InlineReader.text(e, slips)), "level");
             case "paragraph" -> allowing(e, new Block.Paragraph(role(e), InlineReader.read(e, slips)), "role");
             case "bullets" -> allowing(e, new Block.Bullets(each(e, "item")));
@@ -89,11 +90,16 @@ final class BlockReader {
     }
 
     private Block.Opening opening(Piece.Element e) {
-        slips.allow(e, "lead", "name", "week");
+        slips.allow(e, "lead", "name", "week", "logo");
         slips.noText(e);
         return new Block.Opening(slips.required(e, "lead"), slips.required(e, "name"), first(e, "imprint"), each(e, "sentence"),
                 list(e, "plate", this::plate), panel(only(e, "panel")), slips.required(e, "week"), list(e, "day", this::day),
-                list(e, "note", this::note));
+                list(e, "note", this::note), logo(e));
+    }
+
+    /** The practice's logo, if {@code e} says how it is to be read out. */
+    private Optional<Block.Logo> logo(Piece.Element e) {
+        return e.attribute("logo").map(alt -> new Block.Logo(drawing(e, Logo.KEY), alt));
     }
 
     private Block.Panel panel(Piece.Element e) {
@@ -125,7 +131,10 @@ final class BlockReader {
 
     /** The drawing that {@code e} names. */
     Drawing drawing(Piece.Element e) {
-        String key = slips.required(e, "drawing");
+        return drawing(e, slips.required(e, "drawing"));
+    }
+
+    private Drawing drawing(Piece.Element e, String key) {
         if (!key.isEmpty() && !drawings.containsKey(key)) {
             slips.add(e.span(), "there is no drawing `" + key + "`", "the keys of drawings are listed in templates/README.md");
         }

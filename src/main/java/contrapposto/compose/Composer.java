@@ -6,6 +6,7 @@ import contrapposto.check.CheckedSpec.Paper;
 import contrapposto.check.CheckedSpec.Print;
 import contrapposto.document.Document;
 import contrapposto.figure.Drawing;
+import contrapposto.figure.Tone;
 import contrapposto.notice.Notice;
 import contrapposto.notice.Outcome;
 import contrapposto.prescribe.Plan;
@@ -59,9 +60,9 @@ public final class Composer {
 
     /** The drawings, and among them the practice's logo if it has one. */
     private Outcome<Map<String, Drawing>> withLogo(Map<String, Drawing> drawings) {
-        return templates.logo().map(svg -> LogoReader.read("templates/" + Templates.LOGO, svg).map(logo -> {
+        return templates.logo().map(found -> found.drawing().map(logo -> {
             Map<String, Drawing> more = new LinkedHashMap<>(drawings);
-            more.put("logo", logo.remembered());
+            more.put(Logo.KEY, logo);
             return more;
         })).orElseGet(() -> Outcome.done(drawings));
     }
@@ -87,7 +88,7 @@ public final class Composer {
         return templates.run(template, model(words, order, drawn.drawings.keySet()))
                 .then(xml -> MarkupParser.parse(xml, template)
                         .then(root -> read(root, drawn.drawings, template, plan))
-                        .map(written -> document(words.spec(), words.language(), order, drawn.labels, xml + templates.logo().orElse(""), written)));
+                        .map(written -> document(words.spec(), words.language(), order, drawn.labels, xml + templates.logo().map(Logo::identity).orElse(""), written)));
     }
 
     /** The coach's page on a block that is over. */
@@ -123,7 +124,7 @@ public final class Composer {
         var model = new LinkedHashMap<String, Object>();
         model.put("plan", Values.of(OpeningModel.of(words)));
         model.put("withLog", order.log());
-        model.put("withLogo", drawings.contains("logo"));
+        model.put("withLogo", drawings.contains(Logo.KEY));
         if (words.plan().withheld()) {
             model.put("referral", Values.of(ReferralModel.of(words)));
             return model;
@@ -154,7 +155,8 @@ public final class Composer {
                 language,
                 order.paper() == Paper.A4 ? Document.Paper.A4 : Document.Paper.LETTER,
                 order.print() == Print.PLAIN ? Document.Print.PLAIN : Document.Print.LARGE, written.footer(), wording,
-                spec.assessment().date(), identity(spec.sha256(), order, xml), written.parts(), Optional.empty());
+                spec.assessment().date(), identity(spec.sha256(), order, xml), written.parts(), Optional.empty(),
+                practice.colour().map(c -> Tone.of(c.red(), c.green(), c.blue())).orElse(Tone.BLACK));
     }
 
     /** The same for the same spec, order and templates. */

@@ -15,8 +15,8 @@ import java.util.Optional;
 
 /**
  * A practice's logo, {@code logo.svg} in its templates → a drawing that fits any box. Read are filled paths, rectangles, circles and polygons,
- * in groups or not, in shades of grey (a colour becomes the grey of its luminance, Rec. ITU-R BT.709), so that the page keeps its one colour
- * for movements and reads the same from a black-and-white printer. Anything else is named, never left out in silence.
+ * in groups or not, in their own colours: a logo says who made the paper and nothing else, so that no reader and no printer loses by its
+ * greys. Anything else is named, never left out in silence.
  */
 final class LogoReader {
     private static final int MOST_ELEMENTS = 400;
@@ -108,8 +108,7 @@ final class LogoReader {
         var hex = fill.matches("#[0-9a-fA-F]{3}") ? fill.replaceAll("([0-9a-fA-F])", "$1$1") : fill;
         if (hex.matches("#[0-9a-fA-F]{6}")) {
             int rgb = Integer.parseInt(hex.substring(1), 16);
-            double light = (0.2126 * (rgb >> 16 & 0xFF) + 0.7152 * (rgb >> 8 & 0xFF) + 0.0722 * (rgb & 0xFF)) / 255;
-            return Optional.of(new Tone.Grey(Math.min(1, light)));
+            return Optional.of(Tone.of(rgb >> 16, rgb >> 8 & 0xFF, rgb & 0xFF));
         }
         return switch (fill) {
             case "black", "currentColor" -> Optional.of(Tone.BLACK);

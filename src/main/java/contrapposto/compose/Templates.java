@@ -16,8 +16,6 @@ import freemarker.template.TemplateExceptionHandler;
 import freemarker.template.TemplateNotFoundException;
 import freemarker.template.Version;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
@@ -38,28 +36,27 @@ import java.util.concurrent.TimeoutException;
 public final class Templates {
     private static final Version VERSION = Configuration.VERSION_2_3_34;
     private static final Duration LIMIT = Duration.ofSeconds(20);
-    static final String LOGO = "logo.svg";
 
     /** After this many the thread of a template that cannot be stopped is not joined by another. */
     private static final int MOST_OVERRUNS = 3;
 
     private final Configuration configuration;
     private final Duration limit;
-    private final Optional<String> logo;
+    private final Optional<Logo> logo;
     private final Map<String, Integer> overruns = new ConcurrentHashMap<>();
 
-    private Templates(TemplateLoader loader, Optional<String> logo) {
+    private Templates(TemplateLoader loader, Optional<Logo> logo) {
         this(configuration(loader), LIMIT, logo);
     }
 
-    private Templates(Configuration configuration, Duration limit, Optional<String> logo) {
+    private Templates(Configuration configuration, Duration limit, Optional<Logo> logo) {
         this.configuration = configuration;
         this.limit = limit;
         this.logo = logo;
     }
 
-    /** The practice's logo as SVG, if its folder holds one. */
-    Optional<String> logo() {
+    /** The practice's logo, if its folder holds one. */
+    Optional<Logo> logo() {
         return logo;
     }
 
@@ -93,9 +90,7 @@ public final class Templates {
 
     /** A practice's templates and logo in {@code folder}; what it does not hold comes from {@link #own()}. @throws IOException if there is no such folder */
     public static Templates over(Path folder) throws IOException {
-        var logo = folder.resolve(LOGO);
-        return new Templates(new MultiTemplateLoader(new TemplateLoader[] {new FileTemplateLoader(folder.toFile()), ownLoader()}),
-                Files.isRegularFile(logo) ? Optional.of(new String(Files.readAllBytes(logo), StandardCharsets.UTF_8)) : Optional.empty());
+        return new Templates(new MultiTemplateLoader(new TemplateLoader[] {new FileTemplateLoader(folder.toFile()), ownLoader()}), Logo.in(folder));
     }
 
     private static TemplateLoader ownLoader() {

@@ -10,8 +10,16 @@ public sealed interface Block {
     /** The head of a page, with a word on the right. Level 1. */
     record Title(String text, List<Inline> aside) implements Block { }
 
-    /** The head of a letter: a line above, the title in the largest size, who and when below it. Level 1. */
-    record Masthead(String lead, String title, List<Inline> imprint) implements Block { }
+    /** The head of a letter: a line above, the title in the largest size, who and when below it; a logo at the right of them. Level 1. */
+    record Masthead(String lead, String title, List<Inline> imprint, Optional<Logo> logo) implements Block {
+        /** Without a logo. */
+        public Masthead(String lead, String title, List<Inline> imprint) {
+            this(lead, title, imprint, Optional.empty());
+        }
+    }
+
+    /** What a practice signs with, and what a screen reader says in its place. The page decides its size. */
+    record Logo(Drawing drawing, String alt) { }
 
     /** A heading inside a part: level 2 (part heading) or 3. */
     record Heading(int level, String text) implements Block { }
@@ -49,7 +57,13 @@ public sealed interface Block {
 
     /** Page 1: whom it is for, the plan in three sentences, the finding, the safety panel, the week, the notes. */
     record Opening(String lead, String name, List<Inline> imprint, List<List<Inline>> sentences, List<Plate> plates,
-                   Panel safety, String weekTitle, List<DayBox> week, List<Note> notes) implements Block { }
+                   Panel safety, String weekTitle, List<DayBox> week, List<Note> notes, Optional<Logo> logo) implements Block {
+        /** Without a logo. */
+        public Opening(String lead, String name, List<Inline> imprint, List<List<Inline>> sentences, List<Plate> plates, Panel safety,
+                       String weekTitle, List<DayBox> week, List<Note> notes) {
+            this(lead, name, imprint, sentences, plates, safety, weekTitle, week, notes, Optional.empty());
+        }
+    }
 
     /** A framed panel with a black header: groups of points with a rule between. */
     record Panel(String heading, List<Group> groups) implements Block {

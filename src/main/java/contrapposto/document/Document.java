@@ -1,6 +1,7 @@
 package contrapposto.document;
 
 import contrapposto.figure.Drawing;
+import contrapposto.figure.Tone;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -14,17 +15,24 @@ import java.util.Optional;
  * @param wording   the few words that only the page knows where to put
  * @param made      the day it is dated; also the PDF's creation date, so that the same spec gives the same bytes
  * @param identity  hash that becomes the file identifier
+ * @param heads     the ink of heads and rules; dark, since it is read
  */
 public record Document(String title, String author, String subject, String language, Paper paper, Print print,
                        List<Inline> footer, Wording wording, LocalDate made, String identity, List<Part> parts,
-                       Optional<Attachment> attachment) {
+                       Optional<Attachment> attachment, Tone heads) {
     public Document {
         parts = List.copyOf(parts);
     }
 
+    /** With heads and rules in black. */
+    public Document(String title, String author, String subject, String language, Paper paper, Print print, List<Inline> footer, Wording wording,
+                    LocalDate made, String identity, List<Part> parts, Optional<Attachment> attachment) {
+        this(title, author, subject, language, paper, print, footer, wording, made, identity, parts, attachment, Tone.BLACK);
+    }
+
     /** The same with a file inside. */
     public Document carrying(Attachment file) {
-        return new Document(title, author, subject, language, paper, print, footer, wording, made, identity, parts, Optional.of(file));
+        return new Document(title, author, subject, language, paper, print, footer, wording, made, identity, parts, Optional.of(file), heads);
     }
 
     public enum Paper { A4, LETTER }

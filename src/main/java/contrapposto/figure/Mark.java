@@ -35,6 +35,14 @@ public sealed interface Mark {
     record Label(Point at, String text, double size, Weight weight, Anchor anchor, Tone tone, boolean halo)
             implements Mark { }
 
+    /**
+     * A picture of dots.
+     *
+     * @param at     its top left corner
+     * @param width  in mm; likewise {@code height}
+     */
+    record Picture(Point at, double width, double height, Raster raster) implements Mark { }
+
     /** The mark with its points moved, and its widths and sizes times {@code factor}. */
     default Mark mapped(UnaryOperator<Point> move, double factor) {
         return switch (this) {
@@ -43,14 +51,20 @@ public sealed interface Mark {
                     width * factor, dash.stream().map(d -> d * factor).toList());
             case Label(var at, var text, var size, var weight, var anchor, var tone, var halo) ->
                     new Label(move.apply(at), text, size * factor, weight, anchor, tone, halo);
+            case Picture(var at, var wide, var high, var raster) -> new Picture(move.apply(at), wide * factor, high * factor, raster);
         };
     }
 
-    /** The mark in the mirror of a box {@code width} wide; words keep reading left to right. */
+    /** The mark in the mirror of a box {@code width} wide; words keep reading left to right, and a picture keeps its sides. */
     default Mark mirrored(double width) {
         Mark moved = mapped(p -> new Point(width - p.x(), p.y()), 1);
-        return moved instanceof Label(var at, var text, var size, var weight, var anchor, var tone, var halo)
-                ? new Label(at, text, size, weight, anchor.mirrored(), tone, halo) : moved;
+        return switch (moved) {
+            case Fill fill -> fill;
+            case Stroke stroke -> stroke;
+            case Label(var at, var text, var size, var weight, var anchor, var tone, var halo) ->
+                    new Label(at, text, size, weight, anchor.mirrored(), tone, halo);
+            case Picture(var at, var wide, var high, var raster) -> new Picture(new Point(at.x() - wide, at.y()), wide, high, raster);
+        };
     }
 
     private static List<Outline> mapped(List<Outline> outlines, UnaryOperator<Point> move) {

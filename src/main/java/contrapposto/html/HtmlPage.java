@@ -5,6 +5,7 @@ import contrapposto.document.Block;
 import contrapposto.document.Document;
 import contrapposto.document.Field;
 import contrapposto.document.Inline;
+import contrapposto.figure.Tone;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -20,6 +21,11 @@ public final class HtmlPage {
     static final double LABEL_POINTS = 11;
     private static final double ROW_MM = 85;
     private static final double FIGURE_MM = 44;
+    private static final double LOGO_WIDTH = 48;
+    private static final double LOGO_HEIGHT = 20;
+
+    /** The black head of the safety panel and the marks of sides stay. */
+    private static final String IN_OWN_COLOUR = "h1, h2, h3, .title { color: %1$s; border-color: %1$s; } hr, th, td { border-color: %1$s; } aside h2, .half.right > h3 { color: #fff; } .half > h3 { border-color: #000; } .half:not(.right) > h3 { color: #000; }\n";
 
     private final Markup out = new Markup();
     private final Document.Wording wording;
@@ -41,7 +47,7 @@ public final class HtmlPage {
         out.empty("meta", "charset", "utf-8");
         out.empty("meta", "name", "viewport", "content", "width=device-width, initial-scale=1");
         out.element("title", document.title());
-        out.open("style").raw(style()).close().close();
+        out.open("style").raw(style()).raw(document.heads().equals(Tone.BLACK) ? "" : IN_OWN_COLOUR.formatted(SvgPainter.ink(document.heads()))).close().close();
         out.open("body").open("main");
         document.parts().forEach(this::part);
         out.close().open("footer");
@@ -74,7 +80,8 @@ public final class HtmlPage {
                 heading = "";
                 titled(text, aside);
             }
-            case Block.Masthead(var lead, var title, var imprint) -> {
+            case Block.Masthead(var lead, var title, var imprint, var logo) -> {
+                logo.ifPresent(this::logo);
                 out.element("p", lead).element("h1", title);
                 paragraph(imprint, "imprint");
             }
@@ -154,6 +161,7 @@ public final class HtmlPage {
     }
 
     private void opening(Block.Opening opening) {
+        opening.logo().ifPresent(this::logo);
         out.element("p", opening.lead()).element("h1", opening.name());
         paragraph(opening.imprint(), "imprint");
         panel(opening.safety());
@@ -233,6 +241,10 @@ public final class HtmlPage {
             out.close();
         }
         out.close();
+    }
+
+    private void logo(Block.Logo logo) {
+        out.open("figure", "class", "logo").raw(SvgPainter.svg(logo.drawing().drawn(LOGO_WIDTH, LOGO_HEIGHT, LABEL_POINTS), logo.alt())).close();
     }
 
     private void labelled(String label, Field field) {

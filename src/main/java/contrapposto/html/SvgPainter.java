@@ -8,6 +8,7 @@ import contrapposto.figure.Point;
 import contrapposto.figure.Tone;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.Base64;
 import java.util.List;
 import java.util.stream.Collectors;
 
@@ -47,6 +48,8 @@ final class SvgPainter {
                                     .collect(Collectors.joining(" "))).close();
                 }
             }
+            case Mark.Picture(var at, var width, var height, var raster) -> out.open("image", "x", number(at.x()), "y", number(at.y()),
+                    "width", number(width), "height", number(height), "href", "data:image/png;base64," + Base64.getEncoder().encodeToString(PngWriter.bytes(raster))).close();
             case Mark.Label label -> {
                 if (label.halo()) {
                     words(label, out, "fill", "#fff", "stroke", "#fff", "stroke-width", number(HALO));
@@ -85,12 +88,13 @@ final class SvgPainter {
         return d.toString();
     }
 
-    private static String ink(Tone tone) {
+    static String ink(Tone tone) {
         return switch (tone) {
             case Tone.Grey(var lightness) -> {
                 String two = hex((int) StrictMath.round(255 * lightness));
                 yield "#" + two + two + two;
             }
+            case Tone.Own(var red, var green, var blue) -> "#" + hex(red) + hex(green) + hex(blue);
             case Tone.Spot spot -> "#0a5160";
         };
     }

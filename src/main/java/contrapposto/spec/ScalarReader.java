@@ -2,6 +2,7 @@ package contrapposto.spec;
 
 import contrapposto.notice.Notice;
 import contrapposto.notice.Unseen;
+import contrapposto.quantity.Colour;
 import contrapposto.yaml.YamlNode;
 import java.time.LocalDate;
 import java.time.YearMonth;
@@ -43,6 +44,7 @@ final class ScalarReader {
             case Value.Amount amount -> amounts.read(place, scalar, List.of(amount.dimension()), Optional.of(amount.range()));
             case Value.AnyAmount any -> amounts.read(place, scalar, any.dimensions(), Optional.empty());
             case Value.Day day -> day(place, scalar);
+            case Value.Colour colour -> colour(place, scalar);
             case Value.Truth truth -> truth(place, scalar);
             case Value.Pressure pressure -> pressure(place, scalar);
         };
@@ -145,6 +147,12 @@ final class ScalarReader {
                     + " has " + days + " days", "check the day");
         }
         return Optional.of(new Written.Day(scalar.span(), LocalDate.of(year, month, day)));
+    }
+
+    private Optional<Written> colour(Place place, YamlNode.Scalar scalar) {
+        return Colour.of(scalar.text()).isPresent() ? Optional.of(new Written.Text(scalar.span(), scalar.text()))
+                : error("bad-colour", scalar, "`" + scalar.text() + "` is no colour", "write " + place.called()
+                + " as six hexadecimal digits, red, green and blue, in quotes, such as `\"#1f4e5f\"`");
     }
 
     private Optional<Written> truth(Place place, YamlNode.Scalar scalar) {

@@ -51,6 +51,9 @@ public sealed interface Value {
     /** A calendar day, {@code 2026-03-09}. */
     record Day() implements Plain { }
 
+    /** A colour of the sRGB space, {@code #rrggbb}. */
+    record Colour() implements Plain { }
+
     /** {@code yes} or {@code no}. */
     record Truth() implements Plain { }
 

@@ -4,8 +4,12 @@ import contrapposto.figure.Figure;
 import contrapposto.figure.Mark;
 import contrapposto.figure.Outline;
 import contrapposto.figure.Point;
+import contrapposto.figure.Raster;
 import contrapposto.figure.Tone;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
+import org.openpdf.text.Image;
 
 /** Paints the marks of a figure in their order with plain path operators; the only one who does. */
 final class FigurePainter {
@@ -13,6 +17,8 @@ final class FigurePainter {
 
     private final Fonts fonts;
     private final Misses misses;
+    /** One image of the document for each picture, however often it is painted. */
+    private final Map<Raster, Image> pictures = new IdentityHashMap<>();
 
     FigurePainter(Fonts fonts, Misses misses) {
         this.fonts = fonts;
@@ -31,9 +37,18 @@ final class FigurePainter {
                     ink.lift();
                     label(label, pen);
                 }
+                case Mark.Picture(Point at, double width, double height, Raster raster) -> {
+                    ink.lift();
+                    pen.picture(pictures.computeIfAbsent(raster, FigurePainter::image), at.x(), at.y(), width, height);
+                }
             }
         }
         ink.lift();
+    }
+
+    /** In the greys or the sRGB of the document's output intent. */
+    private static Image image(Raster raster) {
+        return Image.getInstance(raster.width(), raster.height(), raster.isGrey() ? 1 : 3, Byte.SIZE, raster.bytes());
     }
 
     private void label(Mark.Label label, Pen pen) {

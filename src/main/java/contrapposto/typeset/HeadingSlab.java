@@ -1,6 +1,5 @@
 package contrapposto.typeset;
 
-import contrapposto.figure.Tone;
 import java.util.List;
 import java.util.Optional;
 
@@ -49,7 +48,7 @@ record HeadingSlab(List<Line> lines, Style style, int level, List<Line> aside, S
         }
         sheet.tags().leaf(sheet.tags().heading(level), () -> {
             for (int i = 0; i < lines.size(); i++) {
-                sheet.letters(lines.get(i), style, x, y + i * style.line(), Tone.BLACK);
+                sheet.letters(lines.get(i), style, x, y + i * style.line(), sheet.desk().heads());
             }
         });
         double last = y + (lines.size() - 1) * style.line();

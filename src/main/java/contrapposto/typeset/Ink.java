@@ -5,6 +5,7 @@ import java.io.UncheckedIOException;
 import java.util.BitSet;
 import java.util.IdentityHashMap;
 import java.util.Map;
+import org.openpdf.text.Image;
 import org.openpdf.text.pdf.PdfContentByte;
 import org.openpdf.text.pdf.PdfWriter;
 
@@ -131,6 +132,13 @@ final class Ink {
         String said = aside.getInternalBuffer().toString();
         aside.reset();
         return said.substring(1, said.indexOf(' '));
+    }
+
+    /** A picture in a box whose lower left corner is at {@code x}, {@code y}. */
+    void picture(Image image, float width, float height, float x, float y) {
+        aside.addImage(image, width, 0, 0, height, x, y);
+        page.ascii(aside.getInternalBuffer().toString());
+        aside.reset();
     }
 
     /** Hands the full page over. */

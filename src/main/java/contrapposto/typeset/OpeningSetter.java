@@ -96,13 +96,15 @@ final class OpeningSetter {
     /** Whom it is for, and who made it. */
     private Stack head(Opening opening, double measure) {
         var type = desk.type();
-        var name = desk.lines(type.name()).broken(opening.name(), true, measure);
+        double room = opening.logo().isPresent() ? CornerSlab.beside(measure) : measure;
+        var name = desk.lines(type.name()).broken(opening.name(), true, room);
         var style = name.size() == 1 || desk.large() ? type.name() : type.name().in(TWO_LINE_NAME);
-        return new Stack(List.of(
-                new Item(TextSlab.left(desk.lines(type.intro()).broken(opening.lead(), false, measure), type.intro(),
-                        "P"), 0, true),
-                new Item(new HeadingSlab(name, style, 1, List.of(), type.body(), measure, true), 0.4, true),
-                new Item(text(opening.imprint(), type.body(), measure), 1.5, false)));
+        var items = new ArrayList<Item>();
+        opening.logo().ifPresent(logo -> items.add(new Item(new CornerSlab(logo, measure), 0, true)));
+        items.add(new Item(TextSlab.left(desk.lines(type.intro()).broken(opening.lead(), false, room), type.intro(), "P"), 0, true));
+        items.add(new Item(new HeadingSlab(name, style, 1, List.of(), type.body(), room, true), 0.4, true));
+        items.add(new Item(text(opening.imprint(), type.body(), measure), 1.5, false));
+        return new Stack(items);
     }
 
     /** The plan in three sentences and the finding. */

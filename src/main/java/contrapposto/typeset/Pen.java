@@ -1,6 +1,7 @@
 package contrapposto.typeset;
 
 import contrapposto.figure.Tone;
+import org.openpdf.text.Image;
 
 /** Draws on one surface in mm from its top left corner, y down; lines have round caps and joins unless said. */
 final class Pen {
@@ -115,6 +116,7 @@ final class Pen {
     void fills(Tone tone) {
         switch (tone) {
             case Tone.Grey(double lightness) -> ink.operator((float) lightness, "g");
+            case Tone.Own(int red, int green, int blue) -> ink.operator(red / 255f, green / 255f, blue / 255f, "rg");
             case Tone.Spot() -> ink.operator(SPOT[0], SPOT[1], SPOT[2], "rg");
         }
     }
@@ -122,8 +124,14 @@ final class Pen {
     void strokes(Tone tone) {
         switch (tone) {
             case Tone.Grey(double lightness) -> ink.operator((float) lightness, "G");
+            case Tone.Own(int red, int green, int blue) -> ink.operator(red / 255f, green / 255f, blue / 255f, "RG");
             case Tone.Spot() -> ink.operator(SPOT[0], SPOT[1], SPOT[2], "RG");
         }
+    }
+
+    /** A picture in a box. */
+    void picture(Image image, double x, double y, double width, double height) {
+        ink.picture(image, pt(width), pt(height), x(x), y(y + height));
     }
 
     void beginText(Tone tone) {

@@ -1,7 +1,6 @@
 package contrapposto.typeset;
 
 import contrapposto.document.Block.Rule.Weight;
-import contrapposto.figure.Tone;
 
 /** A line across, with words centred below it. */
 record RuleSlab(Weight weight, Line words, Style style, double measure) implements Slab {
@@ -22,7 +21,7 @@ record RuleSlab(Weight weight, Line words, Style style, double measure) implemen
             case CUT -> sheet.tags().artifact(() -> {
                 sheet.pen().moveTo(x, y);
                 sheet.pen().lineTo(x + measure, y);
-                sheet.pen().dashed(Tone.BLACK, Sheet.HAIR, DASH_ON, DASH_OFF);
+                sheet.pen().dashed(sheet.desk().heads(), Sheet.HAIR, DASH_ON, DASH_OFF);
             });
         }
         if (words.width() > 0) {

@@ -1,7 +1,5 @@
 package contrapposto.typeset;
 
-import contrapposto.figure.Tone;
-
 /** The title of a page that goes on: not read a second time. */
 record RunningHead(HeadingSlab title) implements Slab {
     @Override
@@ -13,7 +11,7 @@ record RunningHead(HeadingSlab title) implements Slab {
     public void paint(Sheet sheet, double x, double y, double stretch) {
         sheet.tags().artifact("Pagination", () -> {
             for (int i = 0; i < title.lines().size(); i++) {
-                sheet.letters(title.lines().get(i), title.style(), x, y + i * title.style().line(), Tone.BLACK);
+                sheet.letters(title.lines().get(i), title.style(), x, y + i * title.style().line(), sheet.desk().heads());
             }
         });
     }

@@ -49,12 +49,12 @@ final class Sheet {
         return press;
     }
 
-    /** A straight line that means nothing to a reader. */
+    /** A straight line that means nothing to a reader, in the ink of the heads. */
     void rule(double x1, double y1, double x2, double y2, double width) {
         tags.artifact(() -> {
             pen.moveTo(x1, y1);
             pen.lineTo(x2, y2);
-            pen.stroke(Tone.BLACK, width);
+            pen.stroke(desk.heads(), width);
         });
     }
 

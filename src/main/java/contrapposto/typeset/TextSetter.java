@@ -37,11 +37,14 @@ final class TextSetter {
     List<Item> masthead(Masthead masthead, double measure) {
         var type = desk.type();
         var style = desk.large() ? type.name() : type.name().in(MASTHEAD_LINE);
-        return List.of(
-                new Item(text(List.of(Inline.plain(masthead.lead())), type.intro(), measure), 0, true),
-                new Item(new HeadingSlab(desk.lines(style).broken(masthead.title(), true, measure), style, 1, List.of(),
-                        type.body(), measure, true), 0.4, true),
-                new Item(text(masthead.imprint(), type.body(), measure), desk.gap(1.5), false));
+        double room = masthead.logo().isPresent() ? CornerSlab.beside(measure) : measure;
+        var items = new ArrayList<Item>();
+        masthead.logo().ifPresent(logo -> items.add(new Item(new CornerSlab(logo, measure), 0, true)));
+        items.add(new Item(text(List.of(Inline.plain(masthead.lead())), type.intro(), room), 0, true));
+        items.add(new Item(new HeadingSlab(desk.lines(style).broken(masthead.title(), true, room), style, 1, List.of(),
+                type.body(), room, true), 0.4, true));
+        items.add(new Item(text(masthead.imprint(), type.body(), measure), desk.gap(1.5), false));
+        return items;
     }
 
     HeadingSlab heading(String words, int level, double measure) {

@@ -85,6 +85,6 @@ public final class Typesetter {
 
     private Desk desk(Document document, Folios folios, Misses misses) {
         return new Desk(fonts, TypeScale.of(document.print()), Stock.of(document.paper()), document.wording(), folios,
-                document.print() == Print.LARGE, misses, Divisions.of(document.language()));
+                document.print() == Print.LARGE, misses, Divisions.of(document.language()), document.heads());
     }
 }

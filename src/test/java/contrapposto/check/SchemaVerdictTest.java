@@ -30,7 +30,7 @@ class SchemaVerdictTest {
     private static final String TEXT = "yaml-";
     /** Compare two values, or one with the calendar or the catalogue: draft 2020-12 has no words for it. */
     private static final Set<String> BETWEEN_VALUES = Set.of("born-later", "from-above-to", "impossible-age", "impossible-segment",
-            "include-and-exclude", "measure-unit", "measured-twice", "odd-plates", "pack-no-spec", "pack-too-many", "repeated",
+            "include-and-exclude", "measure-unit", "measured-twice", "odd-plates", "pale-colour", "pack-no-spec", "pack-too-many", "repeated",
             "start-before-assessment", "step-misses-end", "test-after-start", "too-many-weights",
             "trained-longer-than-alive", "unknown-exercise", "until-over");
     /** Numbers with a unit, days and blood pressures outside their limits; a schema bounds plain numbers only. */

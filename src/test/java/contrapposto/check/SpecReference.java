@@ -74,6 +74,7 @@ final class SpecReference {
         return switch (value) {
             case Value.Text text -> "text" + (text.lines() ? ", lines allowed" : "") + ", at most " + text.most() + " characters";
             case Value.Code code -> "letters, digits, `.` `-` `_`, at most 40, not beginning with a dot";
+            case Value.Colour colour -> "red, green and blue in six hexadecimal digits, `\"#1f4e5f\"`";
             case Value.Word word -> word.words().stream().map(w -> "`" + w + "`").collect(Collectors.joining(", "));
             case Value.Exercise exercise -> exercise.words().isEmpty() ? "an exercise id"
                     : exercise.words().stream().map(w -> "`" + w + "`").collect(Collectors.joining(", ")) + ", or an exercise id";

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.awt.image.BufferedImage;
 import java.io.BufferedReader;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -19,6 +20,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
+import java.util.stream.StreamSupport;
+import javax.imageio.ImageIO;
 import org.apache.pdfbox.Loader;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.DisplayNameGeneration;
@@ -87,6 +90,10 @@ class DocumentsTest {
             }
         }
         Files.createDirectories(here.resolve("mine/en"));
+        Files.createDirectories(here.resolve("dots"));
+        var dots = new BufferedImage(240, 60, BufferedImage.TYPE_INT_ARGB);
+        dots.createGraphics().fillRect(20, 10, 60, 40);
+        ImageIO.write(dots, "png", here.resolve("dots/logo.png").toFile());
         Files.writeString(here.resolve("mine/en/opening.ftlx"), Files.readString(Path.of("templates/en/opening.ftlx")).replace("an exercise plan for", "a plan made for"));
     }
 
@@ -97,6 +104,28 @@ class DocumentsTest {
         assertFalse(Files.readString(Demos.file(here.resolve("out"), "bo-plan.yaml")).contains("Logo"));
         try (var pdf = Loader.loadPDF(Demos.file(here.resolve("out-mine"), "bo-client.pdf").toFile())) {
             assertTrue(new org.apache.pdfbox.text.PDFTextStripper().getText(pdf).contains("a plan made for"));
+        }
+    }
+
+    @Test
+    void a_practices_colour_is_on_its_heads_and_its_logo_on_page_1_of_both_editions() throws IOException {
+        for (var edition : List.of("client", "coach")) {
+            var page = Files.readString(Demos.file(here.resolve("out-house"), "house-" + edition + ".html"));
+            assertTrue(page.contains("h1, h2, h3, .title { color: #1f4e5f;") && page.indexOf("Logo: Invented Practice") < page.indexOf("<h1"), page);
+            try (var pdf = Loader.loadPDF(Demos.file(here.resolve("out-house"), "house-" + edition + ".pdf").toFile())) {
+                var ink = new String(pdf.getPage(0).getContents().readAllBytes(), StandardCharsets.ISO_8859_1);
+                assertTrue(Pattern.compile("0\\.12\\d* 0\\.30\\d* 0\\.37\\d* rg").matcher(ink).find(), () -> edition + " has no ink of #1f4e5f");
+            }
+        }
+    }
+
+    /** The same page with a picture of dots. */
+    @Test
+    void a_logo_of_dots_is_on_page_1_too() throws IOException {
+        assertEquals(0, run(List.of("build", "house.yaml", "--templates", "dots", "-o", "out-dots", "--html")).exit());
+        assertTrue(Files.readString(Demos.file(here.resolve("out-dots"), "house-client.html")).contains("<image x=\"0\" y="));
+        try (var pdf = Loader.loadPDF(Demos.file(here.resolve("out-dots"), "house-client.pdf").toFile())) {
+            assertEquals(1, StreamSupport.stream(pdf.getPage(0).getResources().getXObjectNames().spliterator(), false).count());
         }
     }
 

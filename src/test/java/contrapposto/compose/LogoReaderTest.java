@@ -71,12 +71,12 @@ class LogoReaderTest {
         assertEquals(List.of(new Point(0, 10), new Point(40, 10), new Point(40, 30), new Point(0, 30)), fill.outlines().getFirst().flattened());
     }
 
-    /** Weights of Rec. ITU-R BT.709. */
     @ParameterizedTest
-    @CsvSource({"#ffffff, 1", "#000, 0", "#ff0000, 0.2126", "#00ff00, 0.7152", "#0000ff, 0.0722", "white, 1", "black, 0"})
-    void a_colour_becomes_the_grey_of_its_luminance(String fill, double lightness) {
+    @CsvSource({"#ffffff, 255, 255, 255", "#000, 0, 0, 0", "#ff0000, 255, 0, 0", "#1F4E5F, 31, 78, 95", "#0af, 0, 170, 255", "#333333, 51, 51, 51", "white, 255, 255, 255", "black, 0, 0, 0"})
+    void a_colour_stays_what_it_is_and_a_grey_a_grey(String fill, int red, int green, int blue) {
         var mark = (Mark.Fill) marks("<g fill='" + fill + "'><circle cx='5' cy='5' r='2'/></g>", 20, 10).getFirst();
-        assertEquals(lightness, ((Tone.Grey) mark.tone()).lightness(), 1e-9);
+        assertEquals(Tone.of(red, green, blue), mark.tone());
+        assertEquals(red == green && green == blue, mark.tone() instanceof Tone.Grey);
     }
 
     @Test

@@ -24,6 +24,8 @@ public final class Svg {
                     path(outlines), ink(tone), n(width), dash.isEmpty() ? " stroke-linecap='round'"
                             : " stroke-dasharray='" + String.join(" ", dash.stream().map(Svg::n).toList()) + "'");
             case Mark.Label label -> words(label);
+            case Mark.Picture(var at, var width, var height, var raster) -> text("<rect x='%s' y='%s' width='%s' height='%s' fill='none' stroke='#000'/>",
+                    n(at.x()), n(at.y()), n(width), n(height));
         };
     }
 
@@ -63,6 +65,7 @@ public final class Svg {
                 String two = text("%02x", Math.round(255 * lightness));
                 yield "#" + two + two + two;
             }
+            case Tone.Own(var red, var green, var blue) -> text("#%02x%02x%02x", red, green, blue);
             case Tone.Spot spot -> "#0A5160";
         };
     }

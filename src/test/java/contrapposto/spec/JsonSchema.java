@@ -2,6 +2,7 @@ package contrapposto.spec;
 
 import static contrapposto.spec.SchemaTree.node;
 
+import contrapposto.quantity.Colour;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -45,6 +46,7 @@ public final class JsonSchema {
             case Value.Amount amount -> node("type", "string", "pattern", pattern(List.of(amount.dimension())), "description", limits(amount));
             case Value.AnyAmount any -> node("type", "string", "pattern", pattern(any.dimensions()));
             case Value.Day day -> node("type", "string", "format", "date", "pattern", DAY);
+            case Value.Colour colour -> node("type", List.of("string", "number"), "pattern", "^" + Colour.PATTERN + "$");
             case Value.Truth truth -> node("enum", List.of("yes", "no"));
             case Value.Pressure pressure -> node("type", "string", "pattern", "^\\d{2,3} ?/ ?\\d{2,3}$");
             case Value.Many many -> node("type", "array", "minItems", 1, "maxItems", many.most(), "uniqueItems", many.distinct(),

@@ -138,7 +138,8 @@ final class IntendedOrder {
                 head(text);
                 say(aside);
             }
-            case Block.Masthead(String lead, String title, List<Inline> imprint) -> {
+            case Block.Masthead(String lead, String title, List<Inline> imprint, var logo) -> {
+                logo.ifPresent(signed -> figure(signed.alt()));
                 say(lead);
                 head(title);
                 say(imprint);
@@ -226,6 +227,7 @@ final class IntendedOrder {
 
     /** Who it is for and the stop signs first; in the large print the panel comes before who made it. */
     private void opening(Block.Opening opening) {
+        opening.logo().ifPresent(signed -> figure(signed.alt()));
         say(opening.lead());
         head(opening.name());
         if (large) {
