@@ -62,7 +62,7 @@ record LegendSlab(List<List<Entry>> rows, List<Line> aside, Style style, boolean
                     sheet.pen().at(left, top + (row() - item.height()) / 2));
         }));
         if (read) {
-            sheet.tags().leaf("P", () -> words(sheet, x, y));
+            sheet.tags().passing(() -> sheet.tags().leaf("P", () -> words(sheet, x, y)));
         } else {
             sheet.tags().artifact(() -> words(sheet, x, y));
         }

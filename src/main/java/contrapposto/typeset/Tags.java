@@ -138,6 +138,13 @@ final class Tags {
         ink.operator("EMC");
     }
 
+    /** What is read in passing: the leaf marked before it may still go on after it. */
+    void passing(Runnable content) {
+        var before = last;
+        content.run();
+        last = before;
+    }
+
     private PdfIndirectReference page() {
         return writer.getPageReference(writer.getPageNumber());
     }

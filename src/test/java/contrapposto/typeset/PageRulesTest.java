@@ -4,13 +4,17 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import contrapposto.document.Block;
+import contrapposto.document.Document;
 import contrapposto.document.Document.Paper;
 import contrapposto.document.Document.Print;
+import contrapposto.document.Inline;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -55,6 +59,20 @@ class PageRulesTest {
             }
         }
         assertEquals(Set.of(), faults);
+    }
+
+    /** The key at the foot of a page stands between two halves of a paragraph that goes on, and is read after both. */
+    @Test
+    void a_paragraph_that_goes_on_over_the_foot_of_a_page_is_read_whole() throws IOException {
+        String words = "Sink for three counts and breathe out. ".repeat(260).strip();
+        var text = new Block.Paragraph(Block.Paragraph.Role.BODY, List.of(Inline.plain(words)));
+        var part = new Document.Part("Exercises", "", Document.Format.WHOLE, List.of(text), Optional.of(Samples.legend()), false);
+        try (var read = new ReadBack(TypesetterTest.set(Samples.of("Plan", Paper.A4, Print.PLAIN, List.of(part), Optional.empty())).bytes())) {
+            assertTrue(read.file.getNumberOfPages() > 1);
+            var paragraphs = read.tree().all("P");
+            assertEquals(words, paragraphs.getFirst().text().strip());
+            assertTrue(paragraphs.getLast().text().contains(Samples.legend().items().getFirst().words()), paragraphs.getLast().text());
+        }
     }
 
     private static List<String> overlaps(List<Letterpress.Run> runs, int page) {
