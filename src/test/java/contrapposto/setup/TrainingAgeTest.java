@@ -35,8 +35,8 @@ class TrainingAgeTest {
 
     @Test
     void newcomer_and_veteran_stand_alike_since_phase_and_weight_decide_before_steadiness() {
-        var newcomer = new SetUpChooser().choose(new Assessor().assess(spec(0.3), CATALOGUE.rules()), SQUATS).usable();
-        var veteran = new SetUpChooser().choose(new Assessor().assess(spec(12), CATALOGUE.rules()), SQUATS).usable();
+        var newcomer = new SetUpChooser().choose(new Assessor().assess(spec(0.3), CATALOGUE.rules()), CATALOGUE).usable();
+        var veteran = new SetUpChooser().choose(new Assessor().assess(spec(12), CATALOGUE.rules()), CATALOGUE).usable();
         assertEquals(newcomer.keySet(), veteran.keySet());
         newcomer.forEach((id, sides) -> sides.values().forEach(one -> assertEquals(one.setUp(), veteran.get(id).on(one.side()).setUp(), id)));
     }
