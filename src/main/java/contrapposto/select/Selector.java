@@ -39,7 +39,8 @@ public final class Selector {
         return new Selection(best.setUps(), best.exercises(), best.days(), best.stages(), best.leftOut(), Shortfalls.of(setUps, best, this::best));
     }
 
-    private Selection best(SetUps setUps) {
+    /** The selection without what it falls short of. */
+    Selection best(SetUps setUps) {
         var spec = setUps.assessed().spec();
         var stages = stages(setUps);
         var frame = frame(setUps, stages);
