@@ -1,7 +1,8 @@
 #!/usr/bin/env bash
 # Measures target/contrapposto (mvn -DskipTests package makes it) on an idle machine. Prints wall and processor seconds, the
 # peak resident memory, and for rosters handouts a second and the heap's peak. Needs GNU time at /usr/bin/time. Rows: ROWS=1000
-# and LONG=10000 unless set; the first roster is stopped after LIMIT=420 seconds.
+# and LONG=10000 unless set; the first roster is stopped after LIMIT=420 seconds, that of small handouts after SMALL=720. ONLY=small
+# measures that one alone.
 set -euo pipefail
 cd "$(dirname "$0")/../.."
 home=$PWD/target/contrapposto
@@ -15,16 +16,6 @@ roster() { # base rows
   echo "spec,client.code,client.height,client.mass"
   for ((i = 0; i < $2; i++)); do echo "$1,C-$i,$((155 + i % 35)) cm,$((52 + i * 7 % 40)) kg"; done
 }
-
-spec=$home/programs/newcomer-right.yaml
-echo "== cold, without what bin/prepare makes (median of 5)"
-rm -rf "$home/start"
-echo "--help: $(several "$home/bin/contrapposto" --help)"
-echo "build:  $(several "$home/bin/contrapposto" build "$spec" -o "$work/cold" --again --quiet)"
-echo "== cold, after bin/prepare (median of 5)"
-"$home/bin/prepare"
-echo "--help: $(several "$home/bin/contrapposto" --help)"
-echo "build:  $(several "$home/bin/contrapposto" build "$spec" -o "$work/cold" --again --quiet)"
 
 # The heap's peak: the most in use before any collection, and the most still in use after one.
 heap() {
@@ -44,6 +35,17 @@ roster_run() {
   heap "$work/$name.gc"
 }
 
+spec=$home/programs/newcomer-right.yaml
+if [ "${ONLY:-}" != small ]; then
+echo "== cold, without what bin/prepare makes (median of 5)"
+rm -rf "$home/start"
+echo "--help: $(several "$home/bin/contrapposto" --help)"
+echo "build:  $(several "$home/bin/contrapposto" build "$spec" -o "$work/cold" --again --quiet)"
+echo "== cold, after bin/prepare (median of 5)"
+"$home/bin/prepare"
+echo "--help: $(several "$home/bin/contrapposto" --help)"
+echo "build:  $(several "$home/bin/contrapposto" build "$spec" -o "$work/cold" --again --quiet)"
+
 limit=${LIMIT:-420}
 cp "$spec" "$work/base.yaml"
 echo "== roster of $rows, client edition, both cores, -Xmx128m, stopped after $limit s"
@@ -59,4 +61,12 @@ sed -e '/^screening:/,/resting-blood-pressure/c\screening: {chest-pain: yes}' "$
 for n in "$rows" "$long"; do
   roster held.yaml "$n" > "$work/held.csv"
   roster_run "held-$n" "$work/held.csv" 64 200 referral
+done
+fi
+
+echo "== flat heap: $long small handouts printed (src/bench/small.yaml: one week, one day, no log), client edition, -Xmx128m, stopped after ${SMALL:-720} s"
+cp src/bench/small.yaml "$work/small.yaml"
+for n in $((long / 10)) "$long"; do
+  roster small.yaml "$n" > "$work/small.csv"
+  roster_run "small-$n" "$work/small.csv" 128 "${SMALL:-720}" client --edition client
 done
