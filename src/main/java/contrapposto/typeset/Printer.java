@@ -18,7 +18,7 @@ final class Printer {
     private static final double FOLD_ON = 0.8;
     private static final double FOLD_OFF = 2.2;
     private static final String VERSION = "1.7";
-    /** Of 9: level 6 takes nearly twice the time for a file a sixtieth smaller. */
+    /** Of 9: level 6 takes nearly twice the time for a file a fiftieth smaller. */
     static final int EFFORT = 5;
 
     private final Document document;
