@@ -21,7 +21,16 @@ record Layout(Desk desk, Footer footer, List<Sheaf> sheaves) {
     private static final double FOLDED_MEASURE = 90;
 
     /** The pages of one part; {@code blanks} before its first. */
-    record Sheaf(Part part, List<Leaf> leaves, Optional<LegendSlab> legend, int blanks) { }
+    record Sheaf(Part part, List<Leaf> leaves, Optional<LegendSlab> legend, int blanks) {
+        /** The first leaf that is not left blank so that the next lies on the right side: there the legend is read. */
+        int firstFilled() {
+            int leaf = 0;
+            while (leaf < leaves.size() && leaves.get(leaf).frames().isEmpty()) {
+                leaf++;
+            }
+            return leaf;
+        }
+    }
 
     static Layout of(Document document, Desk desk) {
         var footer = new Footer(desk, document.footer());

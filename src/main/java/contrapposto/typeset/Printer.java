@@ -114,7 +114,7 @@ final class Printer {
         var frames = sheaf.leaves().get(leaf).frames();
         frames.forEach(frame -> frame.paint(sheet));
         if (!frames.isEmpty()) {
-            sheaf.legend().ifPresent(legend -> (leaf == sheaf.blanks() ? legend : legend.unread()).paint(sheet,
+            sheaf.legend().ifPresent(legend -> (leaf == sheaf.firstFilled() ? legend : legend.unread()).paint(sheet,
                     stock.margin(), stock.bottom() - layout.footer().extra() - legend.height(0), 0));
         }
         return frames.stream().filter(Frame::isElastic).mapToDouble(Frame::stretch).min().orElse(1);
