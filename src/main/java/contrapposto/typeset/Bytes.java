@@ -123,7 +123,7 @@ final class Bytes {
     Bytes text(String text) {
         for (int i = 0; i < text.length(); i++) {
             if (text.charAt(i) > '~' || text.charAt(i) < ' ') {
-                return string(Tags.text(text).getBytes());
+                return string(Tags.text(text).getOriginalBytes());
             }
         }
         put('(');

@@ -3,7 +3,7 @@ package contrapposto.typeset;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.BitSet;
-import java.util.IdentityHashMap;
+import java.util.LinkedHashMap;
 import java.util.Map;
 import org.openpdf.text.Image;
 import org.openpdf.text.pdf.PdfContentByte;
@@ -19,7 +19,7 @@ final class Ink {
     private final PdfWriter writer;
     private final PdfContentByte aside;
     private final Bytes page = new Bytes(PAGE);
-    private final Map<Face.Cut, Case> cases = new IdentityHashMap<>();
+    private final Map<Face.Cut, Case> cases = new LinkedHashMap<>();
 
     Ink(PdfWriter writer) {
         this.writer = writer;

@@ -5,9 +5,9 @@ import java.io.OutputStream;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import org.openpdf.text.pdf.PdfArray;
 import org.openpdf.text.pdf.PdfDictionary;
 import org.openpdf.text.pdf.PdfIndirectReference;
@@ -84,7 +84,7 @@ final class Tags {
 
     /** Writes the whole tree; call it once, after the last page. */
     PdfIndirectReference written() throws IOException {
-        Map<Integer, PdfObject> parents = new HashMap<>();
+        Map<Integer, PdfObject> parents = new TreeMap<>();
         for (int key = 0; key < keys.size(); key++) {
             parents.put(key, keys.get(key) instanceof Marks of ? writer.addToBody(of).getIndirectReference() : keys.get(key));
         }
