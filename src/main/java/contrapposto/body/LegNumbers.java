@@ -26,6 +26,10 @@ final class LegNumbers {
     double pressureX, pressureY, pressureZ;
     double forceX, forceY, forceZ;
     double span;
+    private final Angle pitched = new Angle();
+    private final Angle thighHangs = new Angle();
+    private final Angle shankHangs = new Angle();
+    private final Angle toesHang = new Angle();
 
     LegNumbers(Side side, Person person, Foot foot, boolean grounded) {
         this.side = side;
@@ -58,13 +62,20 @@ final class LegNumbers {
         return foot.contact() == Contact.SOLE || foot.contact() == Contact.BALL;
     }
 
-    /** Places a foot on its sole or its ball, pressing at {@code share} of its length. */
-    void place(double pitch, double share) {
+    /** Places a foot on its sole or its ball, pressing at {@code share} of its length. @return whether its ankle moved */
+    boolean place(double pitch, double share) {
         if (!moves()) {
-            return;
+            return false;
         }
-        double c = Degrees.cos(pitch);
-        double s = Degrees.sin(pitch);
+        boolean turned = pitched.set(pitch);
+        if (turned) {
+            standOn(pitched.cosine(), pitched.sine());
+        }
+        press(share);
+        return turned;
+    }
+
+    private void standOn(double c, double s) {
         double aX = yawCosine * c;
         double aY = yawSine * c;
         double aZ = -s;
@@ -81,15 +92,11 @@ final class LegNumbers {
         toeX = ballX + toes * yawCosine;
         toeY = ballY + toes * yawSine;
         toeZ = ballZ;
-        press(share);
         footCentre();
     }
 
-    /** Moves the centre of pressure of a foot on its sole or its ball to {@code share} of its length. */
-    void press(double share) {
-        if (!moves()) {
-            return;
-        }
+    /** Moves the centre of pressure to {@code share} of its length. */
+    private void press(double share) {
         double along = share * lengths.foot();
         double ball = lengths.heelToBall();
         if (along <= ball) {
@@ -143,14 +150,17 @@ final class LegNumbers {
 
     /** Hangs the leg from its hip by angles in the side view, degrees. */
     void hang(double thigh, double shank, double toes) {
-        kneeX = hipX + lengths.thigh() * Degrees.sin(thigh);
+        thighHangs.set(thigh);
+        shankHangs.set(shank);
+        toesHang.set(toes);
+        kneeX = hipX + lengths.thigh() * thighHangs.sine();
         kneeY = hipY;
-        kneeZ = hipZ - lengths.thigh() * Degrees.cos(thigh);
-        ankleX = kneeX + lengths.shank() * Degrees.sin(shank);
+        kneeZ = hipZ - lengths.thigh() * thighHangs.cosine();
+        ankleX = kneeX + lengths.shank() * shankHangs.sine();
         ankleY = hipY;
-        ankleZ = kneeZ - lengths.shank() * Degrees.cos(shank);
-        double c = Degrees.cos(toes);
-        double s = Degrees.sin(toes);
+        ankleZ = kneeZ - lengths.shank() * shankHangs.cosine();
+        double c = toesHang.cosine();
+        double s = toesHang.sine();
         heelX = ankleX - lengths.heelToAnkle() * c + lengths.ankleHeight() * s;
         heelY = hipY;
         heelZ = ankleZ - lengths.heelToAnkle() * s - lengths.ankleHeight() * c;

@@ -16,10 +16,7 @@ final class StanceBody {
     private final SegmentTable table;
     private final double mass;
     private final double stature;
-    private final double yawCosine;
-    private final double yawSine;
-    private final double turnCosine;
-    private final double turnSine;
+    final TrunkNumbers trunk;
     final LegNumbers left;
     final LegNumbers right;
     final LegNumbers lead;
@@ -33,10 +30,12 @@ final class StanceBody {
     private double fromX, fromY, wayX, wayY, way, alongX, alongY;
 
     private double pelvisX, pelvisY, pelvisZ;
-    private double lean, bend;
-    double aheadX, aheadY, aheadZ;
-    double upX, upY, upZ;
-    private double sideX, sideY, sideZ;
+    /** Whether the pelvis or what it is placed from has moved since the legs were bent under it. */
+    private boolean moved = true;
+    private double heldLean;
+    private final Angle knee = new Angle();
+    private int legsBent;
+    private int shapes;
     /** How far a foot is out of the reach of a leg bent as wanted, m. */
     double missing;
     /** The lead foot's share of the weight on the feet. */
@@ -55,10 +54,7 @@ final class StanceBody {
         this.table = problem.person().table();
         this.mass = problem.person().mass();
         this.stature = problem.person().stature();
-        this.yawCosine = Degrees.cos(stance.yaw());
-        this.yawSine = Degrees.sin(stance.yaw());
-        this.turnCosine = Degrees.cos(stance.turn());
-        this.turnSine = Degrees.sin(stance.turn());
+        this.trunk = new TrunkNumbers(stance.yaw(), stance.turn());
         this.oneFoot = stance.other().isEmpty();
         this.lead = new LegNumbers(stance.lead(), problem.person(), stance.foot(), true);
         this.other = new LegNumbers(stance.lead().other(), problem.person(), stance.other().orElse(stance.foot()), !oneFoot);
@@ -76,22 +72,26 @@ final class StanceBody {
     void hold(double[] at, ArmShape leftShape, ArmShape rightShape) {
         leftArm = leftShape;
         rightArm = rightShape;
+        moved = true;
         hold(at);
     }
 
     /** Sets the variables: the feet stand, the pelvis still hangs on where it is put by {@link #place}. */
     void hold(double[] at) {
         values = at;
-        lead.place(pitch(lead), value(Free.PRESSURE));
+        moved |= lead.place(pitch(lead), value(Free.PRESSURE));
         if (oneFoot) {
             alongX = lead.pressureX;
             alongY = lead.pressureY;
         } else {
-            other.place(pitch(other), value(stance.alike() ? Free.PRESSURE : Free.OTHER_PRESSURE));
+            moved |= other.place(pitch(other), value(stance.alike() ? Free.PRESSURE : Free.OTHER_PRESSURE));
             alongX = fromX + value(Free.ALONG) * wayX;
             alongY = fromY + value(Free.ALONG) * wayY;
         }
-        span = TwoLink.span(lengths.thigh(), lengths.shank(), value(Free.KNEE));
+        if (knee.set(value(Free.KNEE))) {
+            span = TwoLink.span(lengths.thigh(), lengths.shank(), value(Free.KNEE));
+            moved = true;
+        }
     }
 
     private double pitch(LegNumbers leg) {
@@ -102,29 +102,54 @@ final class StanceBody {
         return values[free.ordinal()];
     }
 
-    /** Puts the pelvis {@code shift} across the line of the feet; over one foot, {@code shift} before and {@code beside} it. */
+    /**
+     * Puts the pelvis {@code shift} across the line of the feet; over one foot, {@code shift} before and {@code beside} it.
+     * What does not hang on what has changed since the last time stays as it is: legs only follow the pelvis, and where
+     * nothing but a pressure has moved there are only the forces to find.
+     */
     void place(double shift, double beside) {
         double x = oneFoot ? alongX + shift : alongX - shift * wayY / way;
         double y = oneFoot ? alongY + beside : alongY + shift * wayX / way;
-        bend = stance.bend() + StanceTrial.BEND_PER_SHIFT * (oneFoot ? beside : shift * wayX / way) / stature;
+        double bend = stance.bend() + StanceTrial.BEND_PER_SHIFT * (oneFoot ? beside : shift * wayX / way) / stature;
+        boolean legs = moved || x != pelvisX || y != pelvisY;
+        if (legs) {
+            stand(x, y);
+        }
+        if (legs || bend != trunk.bend() || value(Free.LEAN) != heldLean) {
+            heldLean = value(Free.LEAN);
+            trunk.tilt(stance.fold().isPresent() ? foldedLean(stance.fold().getAsDouble(), bend) : heldLean, bend);
+            if (oneFoot) {
+                hangFree();
+            }
+            weigh();
+            shapes++;
+        }
+        settle();
+    }
+
+    /** Puts the pelvis over (x, y) and bends the legs that stand. */
+    private void stand(double x, double y) {
         pelvisX = x;
         pelvisY = y;
         pelvisZ = height(x, y);
-        hips();
-        if (stance.fold().isPresent()) {
-            lean = 0;
-            axes();
-            legs();
-            lean = foldedLean(stance.fold().getAsDouble());
-        } else {
-            lean = value(Free.LEAN);
+        hip(left);
+        hip(right);
+        bend(lead);
+        if (!oneFoot) {
+            bend(other);
         }
-        axes();
-        if (stance.fold().isEmpty() || oneFoot) {
-            legs();
-        }
-        weigh();
-        settle();
+        moved = false;
+        legsBent++;
+    }
+
+    /** Changes whenever the legs that stand have been bent anew. */
+    int legsBent() {
+        return legsBent;
+    }
+
+    /** Changes whenever anything but the forces has been worked out anew. */
+    int shapes() {
+        return shapes;
     }
 
     private double height(double x, double y) {
@@ -135,8 +160,8 @@ final class StanceBody {
 
     private double above(LegNumbers leg, double x, double y) {
         double half = leg.side.sign() * lengths.hipSpacing() / 2;
-        double dx = x - half * yawSine - leg.ankleX;
-        double dy = y + half * yawCosine - leg.ankleY;
+        double dx = x - half * trunk.yawSine() - leg.ankleX;
+        double dy = y + half * trunk.yawCosine() - leg.ankleY;
         double flat = dx * dx + dy * dy;
         double rest = span * span - flat;
         double least = 0.05 * span;
@@ -144,46 +169,18 @@ final class StanceBody {
         return leg.ankleZ + (rest > least * least ? StrictMath.sqrt(rest) : least);
     }
 
-    private void hips() {
-        hip(left);
-        hip(right);
-    }
-
     private void hip(LegNumbers leg) {
         double half = leg.side.sign() * lengths.hipSpacing() / 2;
-        leg.hipX = pelvisX - half * yawSine;
-        leg.hipY = pelvisY + half * yawCosine;
+        leg.hipX = pelvisX - half * trunk.yawSine();
+        leg.hipY = pelvisY + half * trunk.yawCosine();
         leg.hipZ = pelvisZ;
     }
 
-    private void axes() {
-        double cl = Degrees.cos(lean);
-        double sl = Degrees.sin(lean);
-        double cb = bend == 0 ? 1 : Degrees.cos(bend);
-        double sb = bend == 0 ? 0 : Degrees.sin(bend);
-        aheadX = cl * yawCosine;
-        aheadY = cl * yawSine;
-        aheadZ = -sl;
-        double leanedX = sl * yawCosine;
-        double leanedY = sl * yawSine;
-        upX = cb * leanedX - sb * yawSine;
-        upY = cb * leanedY + sb * yawCosine;
-        upZ = cb * cl;
-        sideX = -cb * yawSine - sb * leanedX;
-        sideY = cb * yawCosine - sb * leanedY;
-        sideZ = -sb * cl;
-    }
-
-    private void legs() {
-        bend(lead);
-        if (oneFoot) {
-            Stance.AirLeg air = stance.air();
-            double thigh = air.thigh() - (air.inLine() ? lean : 0);
-            double shank = thigh - air.knee();
-            other.hang(thigh, shank, shank + air.ankle());
-        } else {
-            bend(other);
-        }
+    private void hangFree() {
+        Stance.AirLeg air = stance.air();
+        double thigh = air.thigh() - (air.inLine() ? trunk.lean() : 0);
+        double shank = thigh - air.knee();
+        other.hang(thigh, shank, shank + air.ankle());
     }
 
     private void bend(LegNumbers leg) {
@@ -191,16 +188,17 @@ final class StanceBody {
         if (foot.contact() == Foot.Contact.LACES) {
             leg.bend(1, 0, -0.5);
         } else {
-            leg.bend(0.6 * yawCosine + 0.6 * leg.yawCosine, 0.6 * yawSine + 0.6 * leg.yawSine + 0.05 * leg.side.sign(),
+            leg.bend(0.6 * trunk.yawCosine() + 0.6 * leg.yawCosine, 0.6 * trunk.yawSine() + 0.6 * leg.yawSine + 0.05 * leg.side.sign(),
                     foot.contact() == Foot.Contact.SOLE ? 0.15 : -0.35);
         }
     }
 
     /** As {@link StanceTrial} has it. */
-    private double foldedLean(double target) {
+    private double foldedLean(double target, double bend) {
+        trunk.tilt(0, bend);
         double drop = lengths.upperArm() * 0.9927 + (lengths.forearm() + Segments.GRIP * stature) * 0.9974;
         int hand = problem.load() instanceof Load.InHand(var loaded, var kg) ? loaded.sign() : 0;
-        double across = hand * lengths.shoulderSpacing() / 2 * turnSine;
+        double across = hand * lengths.shoulderSpacing() / 2 * trunk.turnSine();
         double size = StrictMath.sqrt(lengths.trunk() * lengths.trunk() + across * across);
         double cosine = (target + drop - pelvisZ) / size;
         double wanted = cosine >= 1 ? 0 : Degrees.acos(cosine) + Degrees.atan2(across, lengths.trunk());
@@ -210,11 +208,7 @@ final class StanceBody {
     }
 
     private double bendLeft(LegNumbers leg) {
-        double x = leg.kneeX - leg.hipX;
-        double y = leg.kneeY - leg.hipY;
-        double z = leg.kneeZ - leg.hipZ;
-        return problem.limits().on(leg.side).hipFlexion() - 2 * StanceTrial.MARGIN
-                - Degrees.atan2(x * aheadX + y * aheadY + z * aheadZ, -(x * upX + y * upY + z * upZ));
+        return problem.limits().on(leg.side).hipFlexion() - 2 * StanceTrial.MARGIN - trunk.hipFlexion(leg);
     }
 
     private void weigh() {
@@ -227,22 +221,22 @@ final class StanceBody {
         momentX = 0;
         momentY = 0;
         momentZ = 0;
-        double neckX = pelvisX + lengths.trunk() * upX;
-        double neckY = pelvisY + lengths.trunk() * upY;
-        double neckZ = pelvisZ + lengths.trunk() * upZ;
+        double neckX = pelvisX + lengths.trunk() * trunk.upX;
+        double neckY = pelvisY + lengths.trunk() * trunk.upY;
+        double neckZ = pelvisZ + lengths.trunk() * trunk.upZ;
         double t = table.trunk.centre();
         add(table.trunk.mass() * mass, pelvisX + t * (neckX - pelvisX), pelvisY + t * (neckY - pelvisY));
         if (table.head.mass() > 0) {
-            double z = upZ + 0.25;
-            double reach = table.head.centre() * lengths.neckHead() / StrictMath.sqrt(upX * upX + upY * upY + z * z);
-            add(table.head.mass() * mass, neckX + reach * upX, neckY + reach * upY);
+            double z = trunk.upZ + 0.25;
+            double reach = table.head.centre() * lengths.neckHead() / StrictMath.sqrt(trunk.upX * trunk.upX + trunk.upY * trunk.upY + z * z);
+            add(table.head.mass() * mass, neckX + reach * trunk.upX, neckY + reach * trunk.upY);
         }
         weigh(left);
         weigh(right);
         arm(leftArm, Side.LEFT, neckX, neckY, neckZ);
         arm(rightArm, Side.RIGHT, neckX, neckY, neckZ);
         if (problem.load() instanceof Load.OnHips(var kg)) {
-            add(kg, pelvisX + Loads.HIP_CREASE * stature * aheadX, pelvisY + Loads.HIP_CREASE * stature * aheadY);
+            add(kg, pelvisX + Loads.HIP_CREASE * stature * trunk.aheadX, pelvisY + Loads.HIP_CREASE * stature * trunk.aheadY);
         }
     }
 
@@ -262,14 +256,14 @@ final class StanceBody {
 
     private void arm(ArmShape arm, Side side, double neckX, double neckY, double neckZ) {
         double half = side.sign() * lengths.shoulderSpacing() / 2;
-        double shoulderX = neckX + half * (turnCosine * sideX - turnSine * aheadX);
-        double shoulderY = neckY + half * (turnCosine * sideY - turnSine * aheadY);
-        add(arm.mass(), shoulderX + worldX(arm, arm.centre()), shoulderY + worldY(arm, arm.centre()));
+        double shoulderX = neckX + half * trunk.ribsLeftX;
+        double shoulderY = neckY + half * trunk.ribsLeftY;
+        add(arm.mass(), shoulderX + trunk.worldX(arm, arm.centre()), shoulderY + trunk.worldY(arm, arm.centre()));
         if (problem.load() instanceof Load.Cable cable && cable.hand() == side) {
-            double shoulderZ = neckZ + half * (turnCosine * sideZ - turnSine * aheadZ);
-            double x = shoulderX + worldX(arm, arm.grip());
-            double y = shoulderY + worldY(arm, arm.grip());
-            double z = shoulderZ + worldZ(arm, arm.grip());
+            double shoulderZ = neckZ + half * trunk.ribsLeftZ;
+            double x = shoulderX + trunk.worldX(arm, arm.grip());
+            double y = shoulderY + trunk.worldY(arm, arm.grip());
+            double z = shoulderZ + trunk.worldZ(arm, arm.grip());
             double wayX = loads.pulley().getX() - x;
             double wayY = loads.pulley().getY() - y;
             double wayZ = loads.pulley().getZ() - z;
@@ -294,21 +288,6 @@ final class StanceBody {
         momentX += y * fz - z * fy;
         momentY += z * fx - x * fz;
         momentZ += x * fy - y * fx;
-    }
-
-    private double worldX(ArmShape arm, Vector3D v) {
-        return !arm.ofRibs() ? v.getX() : v.getX() * (turnCosine * aheadX + turnSine * sideX)
-                + v.getY() * (turnCosine * sideX - turnSine * aheadX) + v.getZ() * upX;
-    }
-
-    private double worldY(ArmShape arm, Vector3D v) {
-        return !arm.ofRibs() ? v.getY() : v.getX() * (turnCosine * aheadY + turnSine * sideY)
-                + v.getY() * (turnCosine * sideY - turnSine * aheadY) + v.getZ() * upY;
-    }
-
-    private double worldZ(ArmShape arm, Vector3D v) {
-        return !arm.ofRibs() ? v.getZ() : v.getX() * (turnCosine * aheadZ + turnSine * sideZ)
-                + v.getY() * (turnCosine * sideZ - turnSine * aheadZ) + v.getZ() * upZ;
     }
 
     /** As {@link GroundReaction} has it. */
@@ -371,10 +350,10 @@ final class StanceBody {
     }
 
     double lean() {
-        return lean;
+        return trunk.lean();
     }
 
     double bend() {
-        return bend;
+        return trunk.bend();
     }
 }

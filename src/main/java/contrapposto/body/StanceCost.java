@@ -2,7 +2,6 @@ package contrapposto.body;
 
 import contrapposto.body.Breaches.Kind;
 import contrapposto.body.Foot.Contact;
-import contrapposto.quantity.Side;
 
 /**
  * The objective of a {@link StanceBody} as residuals whose squares add up to it: the efforts of hips and knees, the wanted
@@ -27,6 +26,9 @@ final class StanceCost {
     private final double kneeFloor;
     private final double softSpan;
     private double root = 1;
+    private final double[] walls = new double[2 * LEG_ROWS];
+    private int legsSeen = -1;
+    private int shapesSeen = -1;
 
     StanceCost(PoseProblem problem, Stance stance, StanceBody body) {
         this.problem = problem;
@@ -42,6 +44,8 @@ final class StanceCost {
 
     void strictness(double weight) {
         root = StrictMath.sqrt(weight);
+        legsSeen = -1;
+        shapesSeen = -1;
     }
 
     /** Fills {@code into}. @return the sum of the squares */
@@ -52,8 +56,8 @@ final class StanceCost {
         into[2] = hip(body.right) / (effort.hip() * mass);
         into[3] = knee(body.right) / (effort.knee() * mass);
         into[4] = stance.fold().isPresent() ? 0 : (body.lean() - stance.wantedLean()) / effort.leanScale();
-        leg(body.left, into, FIRST_WALL);
-        leg(body.right, into, FIRST_WALL + LEG_ROWS);
+        look();
+        System.arraycopy(walls, 0, into, FIRST_WALL, walls.length);
         int at = FIRST_WALL + 2 * LEG_ROWS;
         into[at] = over(Kind.LEG_REACH, body.missing);
         boolean two = stance.other().isPresent();
@@ -91,23 +95,47 @@ final class StanceCost {
         return leg.kneeX + table.shank.centre() * (leg.ankleX - leg.kneeX);
     }
 
-    private void leg(LegNumbers leg, double[] into, int at) {
-        Side side = leg.side;
-        JointLimits limits = problem.limits().on(side);
-        double x = leg.kneeX - leg.hipX;
-        double y = leg.kneeY - leg.hipY;
-        double z = leg.kneeZ - leg.hipZ;
-        double hip = Degrees.atan2(x * body.aheadX + y * body.aheadY + z * body.aheadZ, -(x * body.upX + y * body.upY + z * body.upZ));
-        into[at] = over(Kind.HIP_FLEXION, hip - limits.hipFlexion() + StanceTrial.MARGIN);
-        into[at + 1] = over(Kind.HIP_EXTENSION, -hip - limits.hipExtension() + StanceTrial.MARGIN);
-        double flexion = leg.grounded ? leg.flexion() : stance.air().knee();
-        into[at + 2] = over(Kind.KNEE_FLEXION, flexion - limits.kneeFlexion() + StanceTrial.MARGIN);
-        into[at + 3] = over(Kind.KNEE_FLOOR, kneeFloor - leg.kneeZ);
-        into[at + 4] = leg.grounded ? over(Kind.LEG_REACH, leg.span - softSpan)
-                : over(Kind.FOOT_FLOOR, StanceTrial.FREE_FOOT * stature - Math.min(leg.toeZ, leg.heelZ));
-        into[at + 5] = leg.grounded ? over(Kind.KNEE_FLEXION, flexion - stance.mostKnee() + StanceTrial.MARGIN) : NONE;
-        into[at + 6] = leg.grounded && leg.foot().contact() != Contact.LACES
-                ? over(Kind.ANKLE, ankle(leg, limits.ankleDorsiflexion() - StanceTrial.MARGIN)) : NONE;
+    /** Brings the walls of the legs up to date where they have moved. */
+    private void look() {
+        if (body.legsBent() != legsSeen) {
+            legsSeen = body.legsBent();
+            standing(body.left, 0);
+            standing(body.right, LEG_ROWS);
+        }
+        if (body.shapes() != shapesSeen) {
+            shapesSeen = body.shapes();
+            hanging(body.left, 0);
+            hanging(body.right, LEG_ROWS);
+        }
+    }
+
+    /** Walls of a leg that stands, whatever the trunk does. */
+    private void standing(LegNumbers leg, int at) {
+        if (leg.grounded) {
+            JointLimits limits = problem.limits().on(leg.side);
+            double flexion = leg.flexion();
+            walls[at + 2] = over(Kind.KNEE_FLEXION, flexion - limits.kneeFlexion() + StanceTrial.MARGIN);
+            walls[at + 3] = over(Kind.KNEE_FLOOR, kneeFloor - leg.kneeZ);
+            walls[at + 4] = over(Kind.LEG_REACH, leg.span - softSpan);
+            walls[at + 5] = over(Kind.KNEE_FLEXION, flexion - stance.mostKnee() + StanceTrial.MARGIN);
+            walls[at + 6] = leg.foot().contact() != Contact.LACES
+                    ? over(Kind.ANKLE, ankle(leg, limits.ankleDorsiflexion() - StanceTrial.MARGIN)) : NONE;
+        }
+    }
+
+    /** Walls of a hip, and of a leg in the air. */
+    private void hanging(LegNumbers leg, int at) {
+        JointLimits limits = problem.limits().on(leg.side);
+        double hip = body.trunk.hipFlexion(leg);
+        walls[at] = over(Kind.HIP_FLEXION, hip - limits.hipFlexion() + StanceTrial.MARGIN);
+        walls[at + 1] = over(Kind.HIP_EXTENSION, -hip - limits.hipExtension() + StanceTrial.MARGIN);
+        if (!leg.grounded) {
+            walls[at + 2] = over(Kind.KNEE_FLEXION, stance.air().knee() - limits.kneeFlexion() + StanceTrial.MARGIN);
+            walls[at + 3] = over(Kind.KNEE_FLOOR, kneeFloor - leg.kneeZ);
+            walls[at + 4] = over(Kind.FOOT_FLOOR, StanceTrial.FREE_FOOT * stature - Math.min(leg.toeZ, leg.heelZ));
+            walls[at + 5] = NONE;
+            walls[at + 6] = NONE;
+        }
     }
 
     /** How far the ankle is bent beyond {@code most}, degrees; 0 or less where it is not. */

@@ -40,9 +40,16 @@ final class StanceModel implements LeastSquares.Residuals {
     private final double[] shift = new double[2];
     private final double[] shiftHere = new double[2];
     private final double[][] shiftSlopes;
+    /** Of the imbalance, by variable at a fixed pelvis and by the place of the pelvis. */
+    private final double[][] slipSlopes;
+    private final double[][] slipByShift = new double[2][2];
     private final double[] pointHere;
     private final double[] slipBy = {StanceTrial.PELVIS_TO_CENTRE, StanceTrial.PELVIS_TO_CENTRE};
     private boolean linear;
+    /** Whether the body stands in balance as {@link #at} put it for {@link #pointPlaced}, so that it need not again. */
+    private boolean placed;
+    private final double[] pointPlaced;
+    private double sumPlaced;
 
     StanceModel(PoseProblem problem, Stance stance, Position position, Arms arms, Loads loads, List<Contact> hands,
                 List<Free> open) {
@@ -59,9 +66,11 @@ final class StanceModel implements LeastSquares.Residuals {
         this.armsChange = ArmShape.changes(List.of(problem.left(), problem.right()), problem.load());
         this.slopes = new double[open.size()][StanceCost.ROWS];
         this.shiftSlopes = new double[open.size()][2];
+        this.slipSlopes = new double[open.size()][2];
         this.pointHere = new double[open.size()];
+        this.pointPlaced = new double[open.size()];
         System.arraycopy(stance.low(), 0, values, 0, values.length);
-        body.hold(values, shapes(Side.LEFT), shapes(Side.RIGHT));
+        reshape();
         body.place(0, 0);
         reshape();
     }
@@ -70,6 +79,7 @@ final class StanceModel implements LeastSquares.Residuals {
     void strictness(double weight) {
         cost.strictness(weight);
         linear = false;
+        placed = false;
     }
 
     /** Where the pelvis was moved to for the last point: a first guess for the trial. */
@@ -113,6 +123,9 @@ final class StanceModel implements LeastSquares.Residuals {
 
     @Override
     public double at(double[] point) {
+        if (placed && Arrays.equals(point, pointPlaced)) {
+            return sumPlaced;
+        }
         set(point);
         if (linear) {
             for (int j = 0; j < shift.length; j++) {
@@ -123,7 +136,10 @@ final class StanceModel implements LeastSquares.Residuals {
             }
         }
         balance();
-        return cost.rows(rows);
+        sumPlaced = cost.rows(rows);
+        System.arraycopy(point, 0, pointPlaced, 0, point.length);
+        placed = linear;
+        return sumPlaced;
     }
 
     @Override
@@ -138,42 +154,66 @@ final class StanceModel implements LeastSquares.Residuals {
         double slipY = body.slipY();
         System.arraycopy(shift, 0, shiftHere, 0, 2);
         System.arraycopy(point, 0, pointHere, 0, point.length);
-        double[][] slip = new double[2][2];
-        int balances = oneFoot ? 2 : 1;
-        for (int j = 0; j < balances; j++) {
+        byVariable(point, slipX, slipY);
+        byShift(slipX, slipY);
+        inBalance(point.length);
+        linear = true;
+        placed = false;
+        return sum;
+    }
+
+    /** Slopes at a fixed pelvis. The last variables come first: pressures move no leg, so that least has to be worked out anew. */
+    private void byVariable(double[] point, double slipX, double slipY) {
+        for (int i = point.length - 1; i >= 0; i--) {
+            double step = point[i] > 0.5 ? -NUDGE : NUDGE;
+            values[open.get(i).ordinal()] = value(i, point[i] + step);
+            place();
+            cost.rows(rows);
+            slipSlopes[i][0] = (body.slipX() - slipX) / step;
+            slipSlopes[i][1] = oneFoot ? (body.slipY() - slipY) / step : 0;
+            for (int k = 0; k < rows.length; k++) {
+                slopes[i][k] = (rows[k] - here[k]) / step;
+            }
+            values[open.get(i).ordinal()] = value(i, point[i]);
+        }
+        body.hold(values);
+    }
+
+    /** Slopes over the place of the pelvis. */
+    private void byShift(double slipX, double slipY) {
+        for (int j = 0; j < (oneFoot ? 2 : 1); j++) {
             shift[j] = shiftHere[j] + nudge;
             place();
             cost.rows(rowsByShift[j]);
-            slip[j][0] = (body.slipX() - slipX) / nudge;
-            slip[j][1] = (body.slipY() - slipY) / nudge;
+            slipByShift[j][0] = (body.slipX() - slipX) / nudge;
+            slipByShift[j][1] = (body.slipY() - slipY) / nudge;
             shift[j] = shiftHere[j];
             for (int k = 0; k < rows.length; k++) {
                 rowsByShift[j][k] = (rowsByShift[j][k] - here[k]) / nudge;
             }
         }
         if (!oneFoot) {
-            slip[1][1] = 1;
+            slipByShift[1][0] = 0;
+            slipByShift[1][1] = 1;
         }
+        slipBy[0] = slipByShift[0][0];
+        slipBy[1] = slipByShift[1][1];
+    }
+
+    /** Turns slopes at a fixed pelvis into those of a body whose pelvis moves with each variable so that it stays in balance. */
+    private void inBalance(int variables) {
+        double[][] slip = slipByShift;
         double whole = slip[0][0] * slip[1][1] - slip[1][0] * slip[0][1];
-        for (int i = 0; i < point.length; i++) {
-            double step = point[i] > 0.5 ? -NUDGE : NUDGE;
-            values[open.get(i).ordinal()] = value(i, point[i] + step);
-            place();
-            cost.rows(rows);
-            double bySlipX = (body.slipX() - slipX) / step;
-            double bySlipY = oneFoot ? (body.slipY() - slipY) / step : 0;
+        for (int i = 0; i < variables; i++) {
+            double bySlipX = slipSlopes[i][0];
+            double bySlipY = slipSlopes[i][1];
             shiftSlopes[i][0] = -(bySlipX * slip[1][1] - bySlipY * slip[1][0]) / whole;
             shiftSlopes[i][1] = oneFoot ? -(bySlipY * slip[0][0] - bySlipX * slip[0][1]) / whole : 0;
             for (int k = 0; k < rows.length; k++) {
-                slopes[i][k] = (rows[k] - here[k]) / step + rowsByShift[0][k] * shiftSlopes[i][0]
+                slopes[i][k] = slopes[i][k] + rowsByShift[0][k] * shiftSlopes[i][0]
                         + (oneFoot ? rowsByShift[1][k] * shiftSlopes[i][1] : 0);
             }
-            values[open.get(i).ordinal()] = value(i, point[i]);
         }
-        slipBy[0] = slip[0][0];
-        slipBy[1] = oneFoot ? slip[1][1] : 1;
-        linear = true;
-        return sum;
     }
 
     private void set(double[] point) {
@@ -220,14 +260,19 @@ final class StanceModel implements LeastSquares.Residuals {
 
     /** Reads the shapes of the arms again where the trunk now is. */
     private void reshape() {
-        body.hold(values, shapes(Side.LEFT), shapes(Side.RIGHT));
+        var k = withArms();
+        body.hold(values, shape(k, Side.LEFT), shape(k, Side.RIGHT));
     }
 
-    private ArmShape shapes(Side side) {
+    private ArmShape shape(Skeleton k, Side side) {
+        return ArmShape.of(k, side, arms.problem().arm(side), position, loads, arms.onSupport(side));
+    }
+
+    private Skeleton withArms() {
         var k = new Skeleton(arms.problem().person());
         k.trunk(Torso.upright(body.pelvis(), stance.yaw(), body.lean(), body.bend(), stance.turn()), Vector3D.PLUS_K);
         arms.place(k, position);
-        return ArmShape.of(k, side, arms.problem().arm(side), position, loads, arms.onSupport(side));
+        return k;
     }
 
     /** The variables of {@code stance} that are open. */
