@@ -18,29 +18,28 @@ final class Bounds {
     /** The same of the gains over all goals together. */
     private final long[][] whole;
 
-    Bounds(Tally tally, Scale scale, int[] open, long[][] gains) {
+    Bounds(Tally tally, Scale scale, int[] open) {
         this.scale = scale;
         base = tally.amounts();
         places = tally.places(open);
         int n = open.length;
-        this.gains = gains;
+        gains = new long[n][];
         all = new long[n + 1][];
         most = new long[n + 1][][];
         whole = new long[n + 1][];
         all[n] = base;
         most[n] = new long[GOALS][0];
         whole[n] = new long[0];
+        int[] counts = tally.counts();
         for (int k = n - 1; k >= 0; k--) {
-            tally.add(open[k]);
-            all[k] = tally.amounts();
+            gains[k] = tally.gain(open[k]);
+            all[k] = all[k + 1].clone();
+            tally.raise(open[k], counts, all[k]);
             most[k] = new long[GOALS][];
             for (int g = 0; g < GOALS; g++) {
                 most[k][g] = joined(most[k + 1][g], gains[k][g], Goal.of(g).cost());
             }
             whole[k] = joined(whole[k + 1], scale.score(gains[k]), false);
-        }
-        for (int k : open) {
-            tally.remove(k);
         }
     }
 

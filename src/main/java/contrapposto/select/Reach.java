@@ -28,57 +28,60 @@ final class Reach {
     }
 
     /**
-     * @param gains  of the open exercises, each alone
-     * @param places how many of them there can be
+     * @param places how many of the open exercises there can be
      * @param target amounts to reach
      */
-    boolean reaches(int[] open, long[][] gains, int places, long[] target) {
+    boolean reaches(int[] open, int places, long[] target) {
         long[] base = tally.amounts();
-        long[] limit = tally.withAll(open);
+        int[] counts = tally.counts();
+        var gains = new long[GOALS][];
         var inFull = new boolean[GOALS];
         var some = new long[GOALS];
         boolean costs = false;
         for (var goal : scale.order()) {
             int g = goal.ordinal();
+            gains[g] = tally.gains(open, g);
             if (goal.cost()) {
                 costs = true;
                 break;
             }
             long needed = target[g] - base[g];
-            long most = Math.min(limit[g] - base[g], largest(column(gains, g), places));
+            long limit = tally.together(open, g, counts);
+            long most = Math.min(limit, largest(gains[g], places));
             if (most < needed) {
                 return false;
             }
-            inFull[g] = needed > 0 && needed == limit[g] - base[g] && goal != Goal.PINNED;
+            inFull[g] = needed > 0 && needed == limit && goal != Goal.PINNED;
             some[g] = inFull[g] ? 0 : needed;
             if (most > needed) {
                 break;
             }
         }
-        int[] missing = tally.missing(open, inFull);
+        int[] missing = tally.missing(counts, inFull);
         long left = costs ? target[Goal.FETCHING.ordinal()] - base[Goal.FETCHING.ordinal()] : Long.MAX_VALUE;
-        return covers(open, gains, places, missing, some, left, false) && covers(open, gains, places, missing, some, left, true);
+        return covers(open, gains, places, inFull, missing, some, left, false) && covers(open, gains, places, inFull, missing, some, left, true);
     }
 
-    private boolean covers(int[] open, long[][] gains, int places, int[] missing, long[] some, long left, boolean scarce) {
+    /** @param gains by goal, of each open exercise alone; of goals that were not looked at, none */
+    private boolean covers(int[] open, long[][] gains, int places, boolean[] inFull, int[] missing, long[] some, long left, boolean scarce) {
         long[] sums = new long[open.length];
-        long needed = counters(open, missing, sums, scarce);
+        long needed = counters(open, inFull, missing, sums, scarce);
         for (int g = 0; g < GOALS; g++) {
             if (some[g] > 0) {
-                needed += goal(column(gains, g), some[g], sums, scarce);
+                needed += goal(gains[g], some[g], sums, scarce);
             }
         }
         if (left == Long.MAX_VALUE) {
             return largest(sums, places) >= needed;
         }
-        return affordable(sums, column(gains, Goal.FETCHING.ordinal()), places, needed, left);
+        return affordable(sums, gains[Goal.FETCHING.ordinal()], places, needed, left);
     }
 
     /** Adds the shares of each counter to the sums; what they have to cover. */
-    private long counters(int[] open, int[] missing, long[] sums, boolean scarce) {
+    private long counters(int[] open, boolean[] inFull, int[] missing, long[] sums, boolean scarce) {
         long[] weight = new long[missing.length];
         long needed = 0;
-        int[] total = scarce ? tally.raised(open, missing) : missing;
+        int[] total = scarce ? tally.raised(open, missing, inFull) : missing;
         for (int c = 0; c < missing.length; c++) {
             if (missing[c] > 0) {
                 weight[c] = WHOLE * missing[c] / total[c];
@@ -86,7 +89,7 @@ final class Reach {
             }
         }
         for (int i = 0; i < open.length; i++) {
-            sums[i] += tally.shares(open[i], missing, weight);
+            sums[i] += tally.shares(open[i], missing, weight, inFull);
         }
         return needed;
     }
@@ -119,14 +122,6 @@ final class Reach {
             }
         }
         return true;
-    }
-
-    private static long[] column(long[][] gains, int goal) {
-        long[] column = new long[gains.length];
-        for (int i = 0; i < column.length; i++) {
-            column[i] = gains[i][goal];
-        }
-        return column;
     }
 
     /** The sum of the largest positive values, at most so many of them. */

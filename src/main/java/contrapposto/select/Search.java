@@ -85,9 +85,8 @@ final class Search {
     /** Looks at every set that extends the one now held by exercises from {@code first} on, then at that one itself. */
     private void from(int first) {
         int[] open = open(first);
-        long[][] gains = gains(open);
-        if (reach.reaches(open, gains, tally.places(open), bestScore >= reachedScore ? bestAmounts : reached)) {
-            extend(open, new Bounds(tally, scale, open, gains));
+        if (reach.reaches(open, tally.places(open), bestScore >= reachedScore ? bestAmounts : reached)) {
+            extend(open, new Bounds(tally, scale, open));
         }
         long score = scale.score(tally.amounts());
         if (score > bestScore) {
@@ -142,13 +141,5 @@ final class Search {
             }
         }
         return true;
-    }
-
-    private long[][] gains(int[] open) {
-        long[][] gains = new long[open.length][];
-        for (int k = 0; k < open.length; k++) {
-            gains[k] = tally.gain(open[k]);
-        }
-        return gains;
     }
 }

@@ -40,7 +40,7 @@ final class StandIns {
     private static final Set<String> AT_HAND = Set.of("mat", "wall", "support");
 
     private final SetUps setUps;
-    private final Frame frame;
+    private final Tally tally;
     private final Scale scale;
     private final Search.Found found;
     private final List<Item> free;
@@ -48,7 +48,7 @@ final class StandIns {
     /** @param free exercises that no hard rule keeps out of a plan */
     StandIns(SetUps setUps, Frame frame, Scale scale, Search.Found found, List<Item> free) {
         this.setUps = setUps;
-        this.frame = frame;
+        this.tally = Tally.all(frame, found.chosen());
         this.scale = scale;
         this.found = found;
         this.free = free;
@@ -123,7 +123,7 @@ final class StandIns {
         Optional<Other> best = Optional.empty();
         for (var other : free) {
             if (!found.chosen().contains(other) && serves(item, other) && fits.test(other)) {
-                var amounts = with(item, as.apply(other));
+                var amounts = tally.exchanged(found.chosen().indexOf(item), as.apply(other));
                 if (amounts.isPresent() && (best.isEmpty() || beats(new Other(other, amounts.get()), best.get(), rank))) {
                     best = Optional.of(new Other(other, amounts.get()));
                 }
@@ -135,25 +135,6 @@ final class StandIns {
     private boolean beats(Other one, Other best, ToIntFunction<Item> rank) {
         int nearer = Integer.compare(rank.applyAsInt(one.item()), rank.applyAsInt(best.item()));
         return nearer > 0 || nearer == 0 && scale.score(one.amounts()) > scale.score(best.amounts());
-    }
-
-    private Optional<long[]> with(Item item, Item other) {
-        var items = new ArrayList<>(found.chosen().stream().filter(kept -> !kept.equals(item)).toList());
-        var tally = new Tally(frame, with(items, other));
-        for (int i = 0; i < items.size(); i++) {
-            tally.add(i);
-        }
-        if (!tally.admits(items.size())) {
-            return Optional.empty();
-        }
-        tally.add(items.size());
-        return Optional.of(tally.amounts());
-    }
-
-    private static List<Item> with(List<Item> items, Item other) {
-        var all = new ArrayList<>(items);
-        all.add(other);
-        return all;
     }
 
     /** Whether one side's work covers a third of what the other's trains in full (house). */

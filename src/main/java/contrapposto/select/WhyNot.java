@@ -12,14 +12,14 @@ import java.util.Optional;
  * lose first, or which hard rule keeps it out.
  */
 final class WhyNot {
-    private final Frame frame;
     private final Scale scale;
     private final Search.Found found;
+    private final Tally tally;
 
     WhyNot(Frame frame, Scale scale, Search.Found found) {
-        this.frame = frame;
         this.scale = scale;
         this.found = found;
+        this.tally = Tally.all(frame, found.chosen());
     }
 
     /** A plan with the exercise in it. {@code without} is empty when it was simply added. */
@@ -46,17 +46,6 @@ final class WhyNot {
     }
 
     private Optional<Other> with(Item item, Optional<Item> without) {
-        var items = new ArrayList<>(found.chosen().stream().filter(kept -> without.filter(kept::equals).isEmpty()).toList());
-        items.add(item);
-        var tally = new Tally(frame, items);
-        int last = items.size() - 1;
-        for (int i = 0; i < last; i++) {
-            tally.add(i);
-        }
-        if (!tally.admits(last)) {
-            return Optional.empty();
-        }
-        tally.add(last);
-        return Optional.of(new Other(without, tally.amounts()));
+        return tally.exchanged(without.map(found.chosen()::indexOf).orElse(-1), item).map(amounts -> new Other(without, amounts));
     }
 }

@@ -30,10 +30,6 @@ class PruningTest {
         return IntStream.range(0, items).toArray();
     }
 
-    private static long[][] gains(Tally tally, int[] open) {
-        return Arrays.stream(open).mapToObj(tally::gain).toArray(long[][]::new);
-    }
-
     private static Frame holding(Frame f, int perSession, int inAll) {
         return new Frame(f.blocks(), f.days(), f.seconds(), perSession, f.filled(), inAll, f.twoSided(), f.aims(), f.wanted());
     }
@@ -65,7 +61,7 @@ class PruningTest {
             var items = SearchTest.items(random, 5);
             var scale = Scale.of(frame.aims());
             var tally = new Tally(frame, items);
-            var bounds = new Bounds(tally, scale, all(5), gains(tally, all(5)));
+            var bounds = new Bounds(tally, scale, all(5));
             int places = tally.places(all(5));
             for (int k = 0; k <= items.size(); k++) {
                 long truth = truly(frame, scale, items, k, places);
@@ -98,7 +94,7 @@ class PruningTest {
         for (var second : List.of(hip(1), Made.at(2).left(Muscle.GLUTEUS_MAXIMUS, 2).thing("cable").item())) {
             var items = List.of(hip(0), second);
             var tally = new Tally(frame, items);
-            var bounds = new Bounds(tally, scale, all(2), gains(tally, all(2)));
+            var bounds = new Bounds(tally, scale, all(2));
             assertEquals(truly(frame, scale, items, 0, 2), bounds.after(0));
             assertEquals(truly(frame, scale, items, 1, 2), bounds.after(1));
         }
@@ -130,7 +126,7 @@ class PruningTest {
         raised.accept(target);
         Arrays.stream(held).forEach(tally::add);
         var open = IntStream.range(0, items.size()).filter(i -> Arrays.stream(held).noneMatch(h -> h == i)).toArray();
-        return new Reach(Scale.of(frame.aims()), tally).reaches(open, gains(tally, open), places, target);
+        return new Reach(Scale.of(frame.aims()), tally).reaches(open, places, target);
     }
 
     private static int[] none() {
@@ -185,7 +181,7 @@ class PruningTest {
                 int own = set;
                 met = Integer.bitCount(set) <= places && meets(scale, tally.withAll(IntStream.range(0, 6).filter(i -> (own >> i & 1) == 1).toArray()), target);
             }
-            boolean reaches = new Reach(scale, tally).reaches(all(6), gains(tally, all(6)), places, target);
+            boolean reaches = new Reach(scale, tally).reaches(all(6), places, target);
             assertTrue(reaches || !met, "case " + c);
             none += met ? 0 : 1;
             seen += met || reaches ? 0 : 1;
