@@ -25,7 +25,7 @@ public final class HtmlPage {
     private static final double LOGO_HEIGHT = 20;
 
     /** The black head of the safety panel and the marks of sides stay. */
-    private static final String IN_OWN_COLOUR = "h1, h2, h3, .title { color: %1$s; border-color: %1$s; } hr, th, td { border-color: %1$s; } aside h2, .half.right > h3 { color: #fff; } .half > h3 { border-color: #000; } .half:not(.right) > h3 { color: #000; }\n";
+    private static final String IN_OWN_COLOUR = "h1, h2, h3, .title { color: INK; border-color: INK; } hr, th, td { border-color: INK; } aside h2, .half.right > h3 { color: #fff; } .half > h3 { border-color: #000; } .half:not(.right) > h3 { color: #000; }\n";
 
     private final Markup out = new Markup();
     private final Document.Wording wording;
@@ -47,7 +47,7 @@ public final class HtmlPage {
         out.empty("meta", "charset", "utf-8");
         out.empty("meta", "name", "viewport", "content", "width=device-width, initial-scale=1");
         out.element("title", document.title());
-        out.open("style").raw(style()).raw(document.heads().equals(Tone.BLACK) ? "" : IN_OWN_COLOUR.formatted(SvgPainter.ink(document.heads()))).close().close();
+        out.open("style").raw(style()).raw(document.heads().equals(Tone.BLACK) ? "" : IN_OWN_COLOUR.replace("INK", SvgPainter.ink(document.heads()))).close().close();
         out.open("body").open("main");
         document.parts().forEach(this::part);
         out.close().open("footer");

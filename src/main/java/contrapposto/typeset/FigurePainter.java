@@ -6,7 +6,7 @@ import contrapposto.figure.Outline;
 import contrapposto.figure.Point;
 import contrapposto.figure.Raster;
 import contrapposto.figure.Tone;
-import java.util.IdentityHashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.openpdf.text.Image;
@@ -18,7 +18,7 @@ final class FigurePainter {
     private final Fonts fonts;
     private final Misses misses;
     /** One image of the document for each picture, however often it is painted. */
-    private final Map<Raster, Image> pictures = new IdentityHashMap<>();
+    private final Map<Raster, Image> pictures = new LinkedHashMap<>();
 
     FigurePainter(Fonts fonts, Misses misses) {
         this.fonts = fonts;

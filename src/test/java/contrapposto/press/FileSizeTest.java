@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import contrapposto.check.CheckedSpec.Edition;
 import contrapposto.check.CheckedSpec.Paper;
 import contrapposto.check.CheckedSpec.Print;
+import contrapposto.notice.Outcome;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Set;
@@ -30,13 +31,13 @@ class FileSizeTest {
             client: {name: Invented Example, age: 34, height: 171 cm, mass: 64 kg}
             assessment: {date: 2026-03-02, pelvis: {turned: right, degree: clear}}
             equipment: {dumbbells: {from: 2 kg, to: 24 kg, step: 2 kg}, boxes: [15 cm, 30 cm], bench: 43 cm, also: [mat, wall]}
-            schedule: {start: 2026-03-09, weeks: 3, days: [mon], minutes: 10}
+            schedule: {start: 2026-03-09, weeks: 3, days: [mon], minutes: 12}
             handout: {paper: a4, editions: [client]}
             """;
 
     @Test
     void a_client_edition_of_six_pages_takes_no_more_than_140_kilobytes() throws IOException {
-        byte[] pdf = DemoPages.done(Press.house().press("short.yaml", SHORT.getBytes(StandardCharsets.UTF_8))).files().getFirst().bytes();
+        byte[] pdf = ((Outcome.Done<Press.Pressed>) Press.house().press("short.yaml", SHORT.getBytes(StandardCharsets.UTF_8))).value().files().getFirst().bytes();
         try (var file = Loader.loadPDF(pdf)) {
             assertEquals(6, file.getNumberOfPages());
         }
