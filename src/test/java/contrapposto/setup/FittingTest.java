@@ -6,13 +6,17 @@ import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import contrapposto.assess.Specs;
+import contrapposto.body.BaseOfSupport;
+import contrapposto.body.Load;
 import contrapposto.body.PoseOutcome;
 import contrapposto.body.PoseProblem;
+import contrapposto.body.SolvedPose;
 import contrapposto.check.CheckedSpec;
 import contrapposto.check.CheckedSpec.SetUpWish;
 import contrapposto.check.CheckedSpec.Turned;
 import contrapposto.quantity.Length;
 import contrapposto.quantity.Side;
+import contrapposto.wording.Said;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -152,6 +156,52 @@ class FittingTest {
         var both = new SetUpWish(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), false,
                 Optional.of(Length.ofCentimetres(205)), OptionalDouble.of(0.8));
         assertEquals(0.8, assertInstanceOf(Trial.Held.class, press(both, Specs.gym())).setUp().pulleyDistance(), 1e-12);
+    }
+
+    /** Halfway to the halves, the halves, the ends: shorter before longer, 69 to 102 about 86, to whole centimetres. */
+    @Test
+    void where_nothing_holds_the_near_is_tried_before_the_far() {
+        var asked = new ArrayList<Long>();
+        var q = question("split-squat", Side.LEFT, RIGHT);
+        assertInstanceOf(Trial.Unheld.class, fit(q, Arranged.flat().setUp(), p -> {
+            asked.add(Math.round(100 * ((BaseOfSupport.Split) p.base()).stance()));
+            return new PoseOutcome.Impossible(Said.of("pose/pulley"), 1, "m");
+        }));
+        assertEquals(List.of(86L, 81L, 90L, 77L, 94L, 69L, 102L), asked);
+    }
+
+    /** The hand is {@code ahead} metres before the pelvis: no nearer line slopes by 12° to 18°, looked for here one by one. Half a degree off is let be. */
+    @ParameterizedTest
+    @CsvSource({"0.5", "0.8", "1", "1.5", "2", "2.5"})
+    void no_line_nearer_to_the_middle_and_the_usual_distance_would_have_done(double ahead) {
+        var q = question(PaperBody.family("high-to-low-press"), Side.RIGHT, RIGHT, SetUpWish.NONE);
+        var found = assertInstanceOf(Trial.Held.class, fit(q, Candidates.of(q).getFirst(), p -> {
+            var cable = (Load.Cable) p.load();
+            double slope = StrictMath.toDegrees(StrictMath.atan2(cable.pulleyHeight() - PaperBody.wrist(p), cable.distance() + ahead));
+            return new PoseOutcome.Solved(new SolvedPose(PaperBody.still().start(), PaperBody.still().working(), PaperBody.mechanics(0, 0, 0.5, 4, slope), List.of()));
+        }));
+        double wrist = PaperBody.wrist(found.problem());
+        long best = Long.MAX_VALUE;
+        for (int height = 160; height <= 210; height += 5) {
+            for (int away = 65; away <= 190; away += 5) {
+                double slope = StrictMath.toDegrees(StrictMath.atan2(height / 100.0 - wrist, away / 100.0 + ahead));
+                if (slope >= 12 && slope <= 18) {
+                    best = Math.min(best, rank(height, away));
+                }
+            }
+        }
+        long height = Math.round(100 * found.setUp().pulley().metres());
+        long away = Math.round(100 * found.setUp().pulleyDistance());
+        assertTrue(best < Long.MAX_VALUE, "some line will do");
+        double slope = found.mechanics().lineOfPull();
+        assertTrue(rank(height, away) <= best, "found " + height + " at " + away + " with the wrist at " + wrist);
+        assertTrue(slope >= 11.5 && slope <= 18.5, "slopes " + slope);
+        assertTrue(slope < 12 || slope > 18 || rank(height, away) == best, "inside, it is the nearest");
+    }
+
+    /** Centimetres from the middle of 160 to 210 and from 105; of two as far the higher, then the nearer. */
+    private static long rank(long height, long away) {
+        return 1_000_000 * (Math.abs(height - 185) + Math.abs(away - 105)) + 1000 * (300 - height) + away;
     }
 
     @Test
