@@ -206,11 +206,12 @@ class ChoiceTest {
 
     /** Families that open ribs or turn the trunk serve only the side that is to do so; each refusal says why. */
     @ParameterizedTest
-    @CsvSource({"high-to-low-press, LEFT, turn", "raised-hand-push-up, RIGHT, ribs", "supported-curl, RIGHT, ribs", "triceps-extension, LEFT, ribs"})
-    void a_side_that_a_family_does_not_serve_is_refused(String id, Side side, String rule) {
+    @CsvSource({"high-to-low-press, LEFT, turn, turn/working-side", "raised-hand-push-up, RIGHT, ribs, ribs", "supported-curl, RIGHT, ribs, ribs", "triceps-extension, LEFT, ribs, ribs"})
+    void a_side_that_a_family_does_not_serve_is_refused(String id, Side side, String rule, String key) {
         var answer = new Choice(question(id, side, RIGHT), BODY).answer();
         assertTrue(answer.solved().isEmpty());
         assertEquals(List.of(rule), answer.refusals().stream().map(Reason::rule).toList());
+        assertEquals(key, answer.refusals().getFirst().said().key());
         assertTrue(new Choice(question(id, side.other(), RIGHT), BODY).answer().solved().isPresent());
     }
 
@@ -297,6 +298,30 @@ class ChoiceTest {
         assertEquals(one.leftOut(), other.leftOut());
         assertEquals(one.refused(), other.refused());
         assertTrue(one.usable().size() > 40, "" + one.usable().size());
+    }
+
+    /** A stagger that turns the wrong way is no restriction: what it took is not said to be limited. */
+    @Test
+    void only_what_a_restriction_took_is_said_to_be_limited() {
+        for (var side : Side.values()) {
+            var hinge = chosen(BODY, RIGHT, "staggered-deadlift").usable().get("staggered-deadlift").on(side);
+            assertTrue(hinge.reasons().stream().noneMatch(r -> r.said().key().equals("set-up-limited")), hinge.reasons()::toString);
+        }
+    }
+
+    @Test
+    void on_one_leg_the_older_are_asked_for_nothing_without_a_hand_on_something() {
+        var bare = RIGHT.aged(OptionalInt.of(70)).equipped(having(List.of(), Optional.empty(), Set.of()));
+        assertEquals("hand-support/one-leg", chosen(BODY, bare, "one-leg-squat").leftOut().get("one-leg-squat").getFirst().said().key());
+    }
+
+    /** Nothing to hold is said with what could be held. */
+    @Test
+    void where_no_weight_is_there_what_would_do_is_named() {
+        var bare = RIGHT.equipped(new Equipment(List.of(), false, List.of(), List.of(), Optional.empty(), List.of(), Optional.empty(), List.of(), Set.of()));
+        var said = chosen(BODY, bare, "suitcase-deadlift").leftOut().get("suitcase-deadlift").getFirst().said();
+        var named = ((Term.Listed) said.terms().get("implements")).terms().stream().map(t -> ((Term.Word) t).word()).toList();
+        assertEquals(PaperBody.family("suitcase-deadlift").levers().implement().stream().map(Implement::word).toList(), named);
     }
 
     private static final Mass EIGHT = Mass.ofKilograms(8);

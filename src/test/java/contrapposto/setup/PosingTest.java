@@ -206,4 +206,31 @@ class PosingTest {
         assertEquals(0.60 * 1.71, cable.distance(), 1e-9);
         assertEquals(0.10, ((BaseOfSupport.Step) tested("step-up", Side.LEFT, SetUpWish.NONE, 8).base()).box(), 1e-9, "the lowest box that will do");
     }
+
+    /** The foot that works is ahead where the family lets it; a row is done with the other ahead, and with its own hand. */
+    @Test
+    void a_test_has_the_foot_ahead_that_the_family_has() {
+        for (var side : Side.values()) {
+            assertEquals(side, ((BaseOfSupport.Staggered) tested("staggered-deadlift", side, SetUpWish.NONE, 8).base()).ahead());
+            assertEquals(side.other(), ((BaseOfSupport.Staggered) tested("standing-row", side, SetUpWish.NONE, 8).base()).ahead());
+            assertEquals(new Load.InHand(side, 6), tested("supported-curl", side, SetUpWish.NONE, 6).load());
+            assertEquals(side, tested("standing-row", side, SetUpWish.NONE, 8).working());
+        }
+        assertEquals(new Load.InHand(Side.RIGHT, 12), tested("goblet-squat", Side.LEFT, said(Optional.empty(), Optional.empty(), Optional.of(Side.RIGHT)), 12).load());
+    }
+
+    /** 0.45 of 171 cm: the lowest that the family asks for, where the column ends below it. */
+    @Test
+    void a_test_on_a_column_too_low_for_the_family_is_read_at_the_lowest_pulley() {
+        var gym = Specs.gym();
+        var low = RIGHT.equipped(new contrapposto.check.CheckedSpec.Equipment(gym.dumbbells(), false, gym.kettlebells(), gym.bars(), Optional.of(new contrapposto.check.CheckedSpec.Cable(
+                Specs.masses(2.5, 60, 2.5), 1, Length.ofCentimetres(20), Length.ofCentimetres(60))), gym.boxes(),
+                gym.bench(), gym.wedges(), gym.also()));
+        var cable = (Load.Cable) Tested.problem(question("standing-row", Side.LEFT, low), SetUpWish.NONE, 10).load();
+        assertEquals(0.45 * 1.71, cable.pulleyHeight(), 1e-9);
+        var wish = new SetUpWish(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), false, Optional.of(Length.ofCentimetres(90)),
+                OptionalDouble.of(0.8));
+        var said = (Load.Cable) tested("standing-row", Side.LEFT, wish, 10).load();
+        assertEquals(List.of(0.9, 0.8), List.of(said.pulleyHeight(), said.distance()));
+    }
 }
